@@ -1,0 +1,30 @@
+"""The whole answer to one request."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from welds.advice.request import Request
+from welds.advice.setting import Caution, Check, Setting, Severity, Step
+
+NOTICE = (
+    "Advice, not a procedure: local codes, the equipment's and the vehicle's own manuals and your own test"
+    " pieces come first. Anything whose failure can hurt someone belongs to a qualified welder."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Card:
+    """Settings in reading order, with what was checked, what to do first and what can hurt."""
+
+    request: Request
+    settings: Mapping[str, Setting]
+    checks: tuple[Check, ...]
+    preparation: tuple[Step, ...]
+    cautions: tuple[Caution, ...]
+    machine: str
+    notice: str = NOTICE
+
+    @property
+    def stops(self) -> tuple[Caution, ...]:
+        """The cautions that must be acknowledged before the card is ready."""
+        return tuple(caution for caution in self.cautions if caution.severity is Severity.STOP)

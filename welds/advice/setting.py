@@ -1,0 +1,93 @@
+"""One recommended figure and the whole of its reasoning."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from welds.quantities.band import Band
+from welds.reference.basis import Basis
+
+
+@dataclass(frozen=True, slots=True)
+class Reason:
+    """One link in the chain: a sentence, the factor it applied (if any), the source it came from (if any)."""
+
+    text: str
+    factor: float | None = None
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """A value that could be chosen instead, and what that would change."""
+
+    value: str | float | bool
+    text: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """One line of the card: either a band or a chosen value with alternatives.
+
+    `rows` are the ids of the table rows the figure came from; `sources` the ids in data/sources.yaml.
+    """
+
+    name: str
+    basis: Basis
+    reasons: tuple[Reason, ...]
+    sources: tuple[str, ...] = ()
+    rows: tuple[str, ...] = ()
+    band: Band | None = None
+    value: str | float | bool | None = None
+    unit: str | None = None
+    alternatives: tuple[Choice, ...] = ()
+
+    def __post_init__(self) -> None:
+        if (self.band is None) == (self.value is None):
+            raise ValueError(f"{self.name}: exactly one of band and value")
+        if not self.reasons:
+            raise ValueError(f"{self.name}: a figure without a reason")
+
+    @property
+    def start(self) -> float | str | bool:
+        """The figure to begin with, whichever kind the setting is."""
+        if self.band is not None:
+            return self.band.start
+        assert self.value is not None
+        return self.value
+
+
+class Severity(StrEnum):
+    """How a caution binds: stop must be acknowledged, warn must be seen, note may be read."""
+
+    STOP = "stop"
+    WARN = "warn"
+    NOTE = "note"
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """What can hurt, in words; `rule` is its id in data/hazards.yaml."""
+
+    rule: str
+    severity: Severity
+    text: str
+    basis: Basis
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """Something the program worked out about the set-up, passed or not."""
+
+    name: str
+    ok: bool
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One preparation step, in order."""
+
+    text: str
+    basis: Basis
+    source: str | None = None

@@ -1,0 +1,99 @@
+"""Every error raised on purpose; anything else is a bug."""
+
+from collections.abc import Iterable
+from difflib import get_close_matches
+
+
+class WeldsError(Exception):
+    """An error whose message is meant for the person at the bench."""
+
+    exit_code = 2
+
+
+class InputError(WeldsError):
+    """Something typed or passed in cannot be used: what, given, allowed, nearest right one."""
+
+    def __init__(self, field: str, given: object, allowed: str, nearest: str | None = None) -> None:
+        self.field = field
+        self.given = given
+        self.allowed = allowed
+        self.nearest = nearest
+        hint = f"; nearest: {nearest}" if nearest else ""
+        super().__init__(f"{field}: {given!s:.80} is not usable; allowed: {allowed}{hint}")
+
+
+class AmbiguousInputError(InputError):
+    """Input that has more than one sensible reading; the person has to choose."""
+
+    def __init__(self, field: str, given: object, readings: Iterable[str]) -> None:
+        self.readings = tuple(readings)
+        super().__init__(field, given, "one reading: " + " or ".join(self.readings))
+
+
+class NotCoveredError(WeldsError):
+    """The tables end before this request; `nearest` names the closest case that has an answer."""
+
+    exit_code = 3
+
+    def __init__(self, asked: str, reason: str, nearest: str | None = None) -> None:
+        self.asked = asked
+        self.reason = reason
+        self.nearest = nearest
+        hint = f"; nearest that can be answered: {nearest}" if nearest else ""
+        super().__init__(f"{asked}: {reason}{hint}")
+
+
+class OutsideValidityError(WeldsError):
+    """A formula was asked beyond the range its source states."""
+
+    exit_code = 3
+
+    def __init__(self, quantity: str, given: object, allowed: str) -> None:
+        self.quantity = quantity
+        self.given = given
+        self.allowed = allowed
+        super().__init__(f"{quantity}: {given} is outside the formula's range; allowed: {allowed}")
+
+
+class ReferenceDataError(WeldsError):
+    """A table cannot be trusted: file, row and column say where."""
+
+    def __init__(
+        self, file: str, problem: str, row: int | None = None, column: str | None = None
+    ) -> None:
+        self.file = file
+        self.row = row
+        self.column = column
+        self.problem = problem
+        place = file + (f", row {row}" if row else "") + (f", column {column}" if column else "")
+        super().__init__(f"{place}: {problem}")
+
+
+class BenchFileError(WeldsError):
+    """The person's bench file cannot be read or holds something impossible."""
+
+    exit_code = 4
+
+    def __init__(self, file: str, problem: str, line: int | None = None) -> None:
+        self.file = file
+        self.line = line
+        self.problem = problem
+        super().__init__(f"{file}{f', line {line}' if line else ''}: {problem}")
+
+
+class FileUnavailableError(WeldsError):
+    """A file cannot be read or written: disk, permission or a missing folder."""
+
+    exit_code = 4
+
+    def __init__(self, file: str, problem: str) -> None:
+        self.file = file
+        self.problem = problem
+        super().__init__(f"{file}: {problem}")
+
+
+def nearest(given: str, candidates: Iterable[str]) -> str | None:
+    """Return the candidate spelled most like `given`, or None when none is close."""
+    by_lower = {candidate.lower(): candidate for candidate in candidates}
+    matches = get_close_matches(given.lower(), by_lower, n=1, cutoff=0.5)
+    return by_lower[matches[0]] if matches else None

@@ -1,0 +1,44 @@
+"""How good a figure is: the grades every row and every setting carries."""
+
+from collections.abc import Iterable
+from enum import StrEnum
+
+
+class Basis(StrEnum):
+    """Grades, best first."""
+
+    PRINTED = "printed"
+    QUOTED = "quoted"
+    DERIVED = "derived"
+    PRACTICE = "practice"
+    RECALLED = "recalled"
+
+    @property
+    def rank(self) -> int:
+        """0 for the best grade."""
+        return _ORDER[self]
+
+    @property
+    def meaning(self) -> str:
+        """One line for the person reading the card."""
+        return _MEANINGS[self]
+
+    @property
+    def is_published(self) -> bool:
+        """True where a document stands behind the figure."""
+        return self.rank <= _ORDER[Basis.DERIVED]
+
+
+_ORDER = {grade: rank for rank, grade in enumerate(Basis)}
+_MEANINGS = {
+    Basis.PRINTED: "read in the document itself",
+    Basis.QUOTED: "read in another document that cites it",
+    Basis.DERIVED: "worked out from published figures",
+    Basis.PRACTICE: "common practice, no published source",
+    Basis.RECALLED: "from memory, not checked against print",
+}
+
+
+def weakest(grades: Iterable[Basis]) -> Basis:
+    """Return the lowest grade present: a figure is as good as the worst part it rests on."""
+    return max(grades, key=lambda grade: grade.rank)
