@@ -1,0 +1,88 @@
+"""The catalogue of base metals: properties, risks and what they are called."""
+
+import re
+from dataclasses import dataclass, replace
+from typing import ClassVar
+
+from welds.errors import InputError, nearest
+from welds.reference.basis import Basis
+from welds.reference.tables import Tables
+
+
+@dataclass(frozen=True, slots=True)
+class Metal:
+    """One base metal; properties near 20 degC, in the units their names end in.
+
+    `temper` is the one asked for, or the usual one. `heat_softens` says what the arc takes away beside the
+    bead: nothing, cold work or age hardening. `refusal` is set where an arc weld must not be advised.
+    """
+
+    TABLE: ClassVar[str] = "metals"
+
+    id: str
+    alloy: str
+    temper: str
+    tempers: tuple[str, ...]
+    name: str
+    family: str
+    group: str
+    gauge_system: str | None
+    density_kg_m3: float
+    conductivity_w_mk: float
+    specific_heat_j_kgk: float
+    solidus_c: float
+    liquidus_c: float
+    latent_heat_j_kg: float
+    expansion_per_k: float
+    magnesium_percent: float | None
+    silicon_percent: float | None
+    carbon_percent: float | None
+    heat_softens: str
+    weldability: str
+    risks: tuple[str, ...]
+    refusal: str
+    advice: str
+    aliases: tuple[str, ...]
+    source_id: str
+    basis: Basis
+    cell_bases: tuple[tuple[str, Basis], ...]
+    note: str
+
+    @property
+    def is_weldable(self) -> bool:
+        """False where the answer is a refusal."""
+        return self.weldability != "X"
+
+    def basis_of(self, column: str) -> Basis:
+        """Return the grade of one property: its own where the row states one, else the row's."""
+        return dict(self.cell_bases).get(column, self.basis)
+
+
+_PREFIX = re.compile(r"^(en-?aw-?|alloy-?|aisi-?|aa-?|sae-?|type-?)(?=\d)")
+_JOINED_TEMPER = re.compile(r"^(\d{4})([hotf]\d{0,4})$")
+
+
+def find_metal(tables: Tables, text: str) -> Metal:
+    """Return the metal named by a catalogue id, an alias, or an alloy with a temper ("6061-T6")."""
+    metals = tables.records(Metal)
+    by_name = {name.lower(): metal for metal in metals for name in (metal.id, *metal.aliases)}
+    asked = re.sub(r"[\s_-]+", "-", text.strip().lower())
+    asked = _JOINED_TEMPER.sub(r"\1-\2", _PREFIX.sub("", asked))
+    if asked in by_name:
+        return by_name[asked]
+    base, _, temper = asked.rpartition("-")
+    if base in by_name and by_name[base].tempers:
+        return _in_temper(by_name[base], temper, text)
+    ids = [metal.id for metal in metals]
+    close = nearest(asked, by_name)
+    raise InputError("metal", text, ", ".join(ids), by_name[close.lower()].id if close else None)
+
+
+def _in_temper(metal: Metal, temper: str, text: str) -> Metal:
+    by_lower = {known.lower(): known for known in metal.tempers}
+    if temper not in by_lower:
+        allowed = f"{metal.alloy} in temper {', '.join(metal.tempers)}"
+        close = nearest(temper, metal.tempers)
+        raise InputError("metal", text, allowed, f"{metal.alloy}-{close or metal.temper}")
+    softens = "none" if temper == "o" else metal.heat_softens
+    return replace(metal, temper=by_lower[temper], heat_softens=softens)

@@ -1,0 +1,15 @@
+"""Where the reference data is, installed or not."""
+
+from pathlib import Path
+
+import welds
+from welds.errors import ReferenceDataError
+
+
+def data_root() -> Path:
+    """Return the folder that holds tables/ and sources.yaml: inside the installed package, or the checkout's."""
+    package = Path(welds.__file__).resolve().parent
+    for candidate in (package / "data", package.parent / "data"):
+        if (candidate / "tables").is_dir():
+            return candidate
+    raise ReferenceDataError("data", "the data folder is missing; install the program again")

@@ -1,0 +1,58 @@
+"""The documents behind the figures."""
+
+from dataclasses import dataclass, fields
+from pathlib import Path
+
+from welds.errors import ReferenceDataError, nearest
+from welds.reference.strict_yaml import YamlMap, read_yaml
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """One document: `how_read` says how much of it was seen, `caution` what to distrust in it."""
+
+    id: str
+    citation: str
+    status: str
+    how_read: str
+    publisher: str = ""
+    year: str = ""
+    caution: str = ""
+    url: str = ""
+
+
+_FIELDS = tuple(field.name for field in fields(Source) if field.name != "id")
+_NEEDED = ("citation", "status", "how_read")
+
+
+def read_sources(path: Path, shown: str, faults: list[ReferenceDataError]) -> dict[str, Source]:
+    """Return the sound sources by id; what is wrong goes to `faults`."""
+    try:
+        found = read_yaml(path, shown)
+    except ReferenceDataError as error:
+        faults.append(error)
+        return {}
+    sources: dict[str, Source] = {}
+    for key, entry in found.items():
+        line = found.line_of[key]
+        if not isinstance(entry, YamlMap):
+            faults.append(
+                ReferenceDataError(shown, f"source {key}: expected citation, status, how_read", line)
+            )
+            continue
+        problems = _problems(entry)
+        faults.extend(ReferenceDataError(shown, f"source {key}: {problem}", line) for problem in problems)
+        if not problems:
+            sources[key] = Source(id=key, **{name: str(text) for name, text in entry.items()})
+    return sources
+
+
+def _problems(entry: YamlMap) -> list[str]:
+    problems = [f"{name!r} is missing or empty" for name in _NEEDED if not entry.get(name)]
+    for name, text in entry.items():
+        if name not in _FIELDS:
+            hint = nearest(name, _FIELDS)
+            problems.append(f"unknown entry {name!r}" + (f"; nearest: {hint}" if hint else ""))
+        elif not isinstance(text, str):
+            problems.append(f"{name!r} must be one text")
+    return problems

@@ -1,0 +1,69 @@
+"""YAML without its traps: every scalar stays the text that was typed, and no key may come twice.
+
+Plain YAML turns `NO` into false, `1:30` into 90 and keeps the last of two equal keys in silence.
+"""
+
+from pathlib import Path
+
+import yaml
+
+from welds.errors import ReferenceDataError
+from welds.reference.text_file import read_text
+
+
+class YamlMap(dict[str, object]):
+    """A mapping that remembers on which line each key stood."""
+
+    __slots__ = ("line_of",)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.line_of: dict[str, int] = {}
+
+
+class _TextLoader(yaml.CSafeLoader):
+    """Composes nodes only; with no resolvers every scalar is text."""
+
+
+_TextLoader.yaml_implicit_resolvers = {}
+
+
+def read_yaml(path: Path, shown: str) -> YamlMap:
+    """Return the file's top mapping, nested mappings, lists and texts inside; `shown` names it in messages."""
+    text = read_text(path, shown)
+    try:
+        node = yaml.compose(text, Loader=_TextLoader)
+    except yaml.MarkedYAMLError as error:
+        line = error.problem_mark.line + 1 if error.problem_mark else None
+        raise ReferenceDataError(shown, f"not readable as YAML: {error.problem}", line) from error
+    except (yaml.YAMLError, RecursionError) as error:
+        raise ReferenceDataError(shown, f"not readable as YAML: {str(error).splitlines()[0]}") from error
+    if not isinstance(node, yaml.MappingNode):
+        raise ReferenceDataError(shown, "expected 'name: value' lines at the top")
+    value = _plain(node, shown, set())
+    assert isinstance(value, YamlMap)
+    return value
+
+
+def _plain(node: yaml.Node, shown: str, seen: set[int]) -> object:
+    if isinstance(node, yaml.ScalarNode):
+        return str(node.value).strip()
+    line = node.start_mark.line + 1
+    if id(node) in seen:
+        raise ReferenceDataError(shown, "anchors and aliases (& and *) are not used here; write it out", line)
+    seen.add(id(node))
+    if isinstance(node, yaml.SequenceNode):
+        return [_plain(item, shown, seen) for item in node.value]
+    assert isinstance(node, yaml.MappingNode)
+    mapping = YamlMap()
+    for key_node, value_node in node.value:
+        line = key_node.start_mark.line + 1
+        if not isinstance(key_node, yaml.ScalarNode):
+            raise ReferenceDataError(shown, "a key must be a plain word", line)
+        key = str(key_node.value)
+        if key in mapping:
+            problem = f"key {key!r} comes twice (first on line {mapping.line_of[key]})"
+            raise ReferenceDataError(shown, problem, line)
+        mapping[key] = _plain(value_node, shown, seen)
+        mapping.line_of[key] = line
+    return mapping

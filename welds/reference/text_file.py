@@ -1,0 +1,29 @@
+"""Reading a reference file as text, or saying in one line why it cannot be."""
+
+from pathlib import Path
+
+from welds.errors import ReferenceDataError
+
+LARGEST_BYTES = 5_000_000
+
+
+def read_text(path: Path, shown: str) -> str:
+    """Return the file's text; `shown` is the name used in messages.
+
+    A byte-order mark and Windows line ends, as spreadsheets write them, are taken in silence.
+    """
+    try:
+        if path.stat().st_size > LARGEST_BYTES:
+            raise ReferenceDataError(shown, f"larger than {LARGEST_BYTES // 1_000_000} MB; no table is")
+        raw = path.read_bytes()
+    except OSError as error:
+        raise ReferenceDataError(shown, f"cannot be read: {error.strerror or error}") from error
+    try:
+        text = raw.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise ReferenceDataError(shown, f"not a UTF-8 text file (byte {error.start + 1})") from error
+    if "\0" in text:
+        raise ReferenceDataError(shown, "not a text file: it holds zero bytes")
+    if not text.strip():
+        raise ReferenceDataError(shown, "the file is empty")
+    return text
