@@ -1,6 +1,6 @@
 """Tables in memory, and typed records made from them."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, fields
 from typing import TYPE_CHECKING, Any, ClassVar, Protocol, TypeVar
 
@@ -23,6 +23,7 @@ class Record(Protocol):
 
 
 R = TypeVar("R", bound=Record)
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +53,7 @@ class Tables:
     by_name: Mapping[str, Table]
     sources: Mapping[str, Source]
     _records: dict[type, tuple[Any, ...]] = field(default_factory=dict, repr=False, compare=False)
+    _derived: dict[Callable[..., Any], Any] = field(default_factory=dict, repr=False, compare=False)
 
     @property
     def names(self) -> tuple[str, ...]:
@@ -73,3 +75,9 @@ class Tables:
                 record_class(**{name: row[name] for name in names}) for row in rows
             )
         return self._records[record_class]
+
+    def derived(self, build: "Callable[[Tables], T]") -> T:
+        """Return what `build` makes of these tables; made once, so that a card need not fit curves anew."""
+        if build not in self._derived:
+            self._derived[build] = build(self)
+        return self._derived[build]  # type: ignore[no-any-return]
