@@ -37,6 +37,7 @@ class Metal:
     magnesium_percent: float | None
     silicon_percent: float | None
     carbon_percent: float | None
+    carbon_equivalent: float | None
     heat_softens: str
     weldability: str
     risks: tuple[str, ...]
