@@ -55,13 +55,19 @@ def test_trade_rounding(value: float, unit: str, kind: str, metric: str, inch: s
         ("wire_diameter", 0.9, "0.035"),
         ("wire_diameter", 1.0, "0.040"),
         ("wire_diameter", 1.2, "0.045"),
+        ("wire_diameter", 0.762, "0.030"),
+        ("wire_diameter", 1.143, "0.045"),
     ],
 )
 def test_sold_sizes_carry_their_inch_name(kind: str, mm: float, inch: str) -> None:
     metric = show(mm, "mm", kind, Units.METRIC)
     assert metric.second_text == f"{inch} in"
-    assert str(metric) == f"{round(mm, 1)} mm"
     assert show(mm, "mm", kind, Units.INCH).text == inch
+    assert show(mm, "mm", kind, Units.INCH).second_text == str(metric)
+
+
+def test_wire_typed_in_inch_is_the_metric_size_it_is_sold_as() -> None:
+    assert str(show(0.762, "mm", "wire_diameter", Units.METRIC)) == "0.8 mm"
 
 
 def test_size_that_is_not_sold_keeps_its_own_figure() -> None:
