@@ -13,9 +13,9 @@ def check_shipped() -> list[str]:
 
 
 def check_folder(folder: Path) -> list[str]:
-    """Return the faults of a folder of own tables, or of a whole data folder (one with tables/ and sources.yaml).
+    """Return the faults of a folder of own tables, or of a whole data folder (tables/ and sources.yaml).
 
-    Only faults of that folder are listed; a folder without any table is a fault too.
+    A folder without any table is a fault too.
     """
     if not folder.is_dir():
         return [str(ReferenceDataError(str(folder), "no such folder"))]

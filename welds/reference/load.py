@@ -72,6 +72,8 @@ def _lay_over(
         own = read_rows(path, str(path), table.sheet, sources, faults, complete=False)
         merged: Keyed = {table.key_of(row): row for row in table.rows} | own
         tables[path.stem] = Table(table.name, table.sheet, tuple(merged.values()), frozenset(own))
-    for path in sorted(folder.glob("*.yaml")):
-        if path.name != SOURCES_FILE:
-            faults.append(ReferenceDataError(str(path), "column sheets are fixed; own tables are CSV only"))
+    faults.extend(
+        ReferenceDataError(str(path), "column sheets are fixed; own tables are CSV only")
+        for path in sorted(folder.glob("*.yaml"))
+        if path.name != SOURCES_FILE
+    )

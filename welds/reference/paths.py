@@ -7,7 +7,7 @@ from welds.errors import ReferenceDataError
 
 
 def data_root() -> Path:
-    """Return the folder that holds tables/ and sources.yaml: inside the installed package, or the checkout's."""
+    """Return the folder with tables/ and sources.yaml: the installed package's, else the checkout's."""
     package = Path(welds.__file__).resolve().parent
     for candidate in (package / "data", package.parent / "data"):
         if (candidate / "tables").is_dir():

@@ -36,7 +36,8 @@ class Column:
         match self.kind:
             case Kind.NUMBER | Kind.INTEGER:
                 read = cells.read_number if self.kind is Kind.NUMBER else cells.read_integer
-                assert self.lowest is not None and self.highest is not None
+                assert self.lowest is not None
+                assert self.highest is not None
                 return cells.limited(read, self.lowest, self.highest, self.unit)
             case Kind.CHOICE:
                 return cells.read_grade if self.name == "basis" else cells.chosen(self.choices)
@@ -52,7 +53,7 @@ class Column:
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """Title, what a row is, the key columns, all columns in order, and pairs that must not be out of order."""
+    """Title, what a row is, key columns, all columns in order, pairs that must not be out of order."""
 
     title: str
     about: str

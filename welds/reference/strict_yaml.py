@@ -29,7 +29,7 @@ _TextLoader.yaml_implicit_resolvers = {}
 
 
 def read_yaml(path: Path, shown: str) -> YamlMap:
-    """Return the file's top mapping, nested mappings, lists and texts inside; `shown` names it in messages."""
+    """Return the file's top mapping, with mappings, lists and texts inside; messages call it `shown`."""
     text = read_text(path, shown)
     try:
         node = yaml.compose(text, Loader=_TextLoader)
