@@ -1,0 +1,34 @@
+#!/bin/sh
+# Sets up what is missing, then runs every check, headless: format, lint, types, layers, tests.
+# test.sh [quick] [arguments for pytest]    quick: without the tests marked slow
+set -eu
+
+root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd -P)
+. "$root/packaging/setup.sh"
+prepare test
+cd "$root"
+
+export QT_QPA_PLATFORM=offscreen
+unset DISPLAY WAYLAND_DISPLAY
+
+failed=
+check() {
+  name=$1
+  shift
+  if output=$("$venv/bin/python" -P "$@" 2>&1); then
+    printf '%-8s ok\n' "$name"
+  else
+    printf '%-8s FAILED\n%s\n' "$name" "$output"
+    failed="$failed $name"
+  fi
+}
+
+check format -m ruff format --check .
+check lint -m ruff check .
+check types -m mypy
+check layers -c 'from importlinter.cli import lint_imports_command as main; main()'
+
+case ${1:-} in quick) shift; set -- -m "not slow" "$@" ;; esac
+"$venv/bin/python" -m pytest "$@" || failed="$failed tests"
+
+[ -z "$failed" ] || { printf 'failed:%s\n' "$failed"; exit 1; }
