@@ -11,7 +11,15 @@ from welds.reference.sources import Source
 
 
 def _setting(
-    name, figure, basis=Basis.PRINTED, *, unit=None, reasons=None, sources=("DOC-1",), alternatives=()
+    name,
+    figure,
+    basis=Basis.PRINTED,
+    *,
+    unit=None,
+    reasons=None,
+    sources=("DOC-1",),
+    alternatives=(),
+    text="",
 ):
     is_band = isinstance(figure, Band)
     return Setting(
@@ -23,6 +31,7 @@ def _setting(
         value=None if is_band else figure,
         unit=unit,
         alternatives=tuple(alternatives),
+        text=text,
     )
 
 
@@ -43,13 +52,15 @@ def tig_card() -> Card:
         _setting("polarity", "AC"),
         _setting("ac_frequency", Band(80, 100, 120, "Hz"), Basis.PRACTICE, sources=()),
         _setting("electrode_negative", Band(68, 72, 78, "percent"), Basis.QUOTED),
-        _setting("tungsten_type", "WLa20", alternatives=(Choice("WCe20", "also holds a point"),)),
+        _setting(
+            "tungsten_type", "WLa20", text="blue band", alternatives=(Choice("WCe20", "also holds a point"),)
+        ),
         _setting("tungsten_diameter", 2.4, unit="mm", alternatives=(Choice(1.6, "below 90 A"),)),
         _setting(
             "filler_metal", "ER5356", alternatives=(Choice("ER4043", "flows better, greys when anodised"),)
         ),
         _setting("filler_diameter", 1.6, unit="mm"),
-        _setting("shielding_gas", "I1"),
+        _setting("shielding_gas", "I1", text="argon"),
         _setting("gas_flow", Band(7, 8.5, 10, "L/min"), Basis.RECALLED),
         _setting("cup", 7.0, unit="1"),
         _setting("gas_lens", True, Basis.PRACTICE, sources=()),

@@ -57,6 +57,8 @@ def test_lines_carry_figure_range_and_second_unit(tig_card) -> None:
     assert lines["tungsten_diameter"].alternatives == ("1.6 mm: below 90 A",)
     assert (lines["gas_flow"].start_text, lines["gas_flow"].second) == ("8.5 L/min", "18 cfh")
     assert lines["gas_lens"].start_text == "yes"
+    assert (lines["shielding_gas"].start, lines["shielding_gas"].second) == ("argon", "I1")
+    assert (lines["tungsten_type"].start, lines["tungsten_type"].second) == ("WLa20", "blue band")
     assert lines["filler_metal"].alternatives == ("ER4043: flows better, greys when anodised",)
     assert lines["travel_speed"].start_text == "150 mm/min"
 

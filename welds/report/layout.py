@@ -1,7 +1,7 @@
 """What a card says, line by line in reading order: one decision for every report and for the window."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from welds.advice.card import Card
 from welds.advice.request import Joint, Process, Request
@@ -16,6 +16,7 @@ from welds.report.wording import (
     LABELS,
     OTHER_GROUP,
     PROCESS_NAMES,
+    WORDS_FIRST,
     label,
     value_words,
 )
@@ -188,7 +189,11 @@ def _figure(setting: Setting, process: Process, units: Units) -> tuple[Shown, st
         has_width = band.low != band.high
         return Shown(band.start, band.unit_text, band.second_text), band.range_text if has_width else ""
     assert setting.value is not None
-    return _value(setting.name, setting.value, setting.unit, process, units), ""
+    shown = _value(setting.name, setting.value, setting.unit, process, units)
+    if setting.text:
+        words, code = setting.text, str(shown)
+        shown = Shown(words, "", code) if setting.name in WORDS_FIRST else replace(shown, second_text=words)
+    return shown, ""
 
 
 def _value(name: str, value: str | float | bool, unit: str | None, process: Process, units: Units) -> Shown:

@@ -73,6 +73,9 @@ HEADLINES: Mapping[Process, tuple[str, ...]] = {
 }
 """What has to be read from across the bench."""
 
+WORDS_FIRST = frozenset({"shielding_gas"})
+"""Settings whose meaning is read before their code: argon, then I1."""
+
 PROCESS_NAMES: Mapping[Process, str] = {Process.TIG: "TIG", Process.MIG: "MIG"}
 JOINT_NAMES: Mapping[Joint, str] = {
     Joint.BUTT: "butt",
