@@ -24,8 +24,8 @@ class Kind(StrEnum):
     """Grades of single cells: `column=grade`, separated by semicolons."""
 
 
-_NUMBER = re.compile(r"[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d{1,3})?")
-_INTEGER = re.compile(r"[+-]?\d{1,15}")
+_NUMBER = re.compile(r"[+-]?([0-9]+(\.[0-9]*)?|\.[0-9]+)([eE][+-]?[0-9]{1,3})?")
+_INTEGER = re.compile(r"[+-]?[0-9]{1,15}")
 _FLAGS = {"yes": True, "no": False}
 _GRADES = {grade.value: grade for grade in Basis}
 

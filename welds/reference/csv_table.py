@@ -2,6 +2,7 @@
 
 import csv
 from collections.abc import Container, Iterator, Mapping
+from io import StringIO
 from pathlib import Path
 
 from welds.errors import ReferenceDataError, nearest
@@ -40,7 +41,7 @@ def read_rows(
 
 def _lines(text: str, shown: str) -> Iterator[tuple[int, list[str]]]:
     """Yield (line number, cells) for each line that holds anything."""
-    reader = csv.reader(text.splitlines(keepends=True), strict=True)
+    reader = csv.reader(StringIO(text, newline=""), strict=True)
     line = 0
     try:
         for cells in reader:

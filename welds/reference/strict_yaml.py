@@ -26,6 +26,7 @@ class _TextLoader(yaml.CSafeLoader):
 
 
 _TextLoader.yaml_implicit_resolvers = {}
+_PLAIN_TAGS = {f"tag:yaml.org,2002:{kind}" for kind in ("str", "seq", "map")}
 
 
 def read_yaml(path: Path, shown: str) -> YamlMap:
@@ -33,22 +34,26 @@ def read_yaml(path: Path, shown: str) -> YamlMap:
     text = read_text(path, shown)
     try:
         node = yaml.compose(text, Loader=_TextLoader)
+        if not isinstance(node, yaml.MappingNode):
+            raise ReferenceDataError(shown, "expected 'name: value' lines at the top")
+        value = _plain(node, shown, set())
     except yaml.MarkedYAMLError as error:
         line = error.problem_mark.line + 1 if error.problem_mark else None
         raise ReferenceDataError(shown, f"not readable as YAML: {error.problem}", line) from error
-    except (yaml.YAMLError, RecursionError) as error:
+    except yaml.YAMLError as error:
         raise ReferenceDataError(shown, f"not readable as YAML: {str(error).splitlines()[0]}") from error
-    if not isinstance(node, yaml.MappingNode):
-        raise ReferenceDataError(shown, "expected 'name: value' lines at the top")
-    value = _plain(node, shown, set())
+    except RecursionError as error:
+        raise ReferenceDataError(shown, "not readable as YAML: nested too deeply") from error
     assert isinstance(value, YamlMap)
     return value
 
 
 def _plain(node: yaml.Node, shown: str, seen: set[int]) -> object:
+    line = node.start_mark.line + 1
+    if node.tag not in _PLAIN_TAGS:
+        raise ReferenceDataError(shown, "tags (!) are not used here", line)
     if isinstance(node, yaml.ScalarNode):
         return str(node.value).strip()
-    line = node.start_mark.line + 1
     if id(node) in seen:
         raise ReferenceDataError(shown, "anchors and aliases (& and *) are not used here; write it out", line)
     seen.add(id(node))
