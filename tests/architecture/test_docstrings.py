@@ -9,6 +9,7 @@ import welds.physics
 from tests.architecture.numpydoc import parameters, physics_functions, results, sections, suffix
 
 FUNCTIONS = list(physics_functions(welds.physics))
+DIMENSIONLESS = "1"
 CITED = re.compile(r"\[([A-Z][A-Z0-9]*[-_A-Z0-9]+)\]")
 
 every_function = pytest.mark.parametrize("function", FUNCTIONS, ids=lambda function: function.__qualname__)
@@ -43,7 +44,7 @@ def test_parameters_are_those_of_the_signature(function):
 def test_every_parameter_ends_in_the_unit_its_name_says(function):
     for entry in parameters(sections(function).get("Parameters", [])):
         assert entry.unit, f"{entry.name}: no [unit] at the end"
-        if entry.unit != "-":
+        if entry.unit != DIMENSIONLESS:
             assert entry.name.endswith("_" + suffix(entry.unit)), f"{entry.name} against [{entry.unit}]"
 
 

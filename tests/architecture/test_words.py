@@ -1,4 +1,4 @@
-"""What no tracked file may mention; written in pieces, so that this file may be tracked too."""
+"""What no tracked file may mention; written with marks inside the words, so that this file may be tracked too."""
 
 import re
 import subprocess
@@ -9,13 +9,12 @@ import pytest
 ROOT = Path(__file__).parents[2]
 
 FORBIDDEN = {
-    "a path of one machine": r"(?:^|[^.\w])/(?:work|root|farm|tmp|home)/",
-    "the address of a package registry": r"py"
-    r"pi\.org|python"
-    r"hosted|deb\.deb"
-    r"ian|registry\.npm"
-    r"js",
-    "a recording": r"\b(?:trans" r"cripts?|vid" r"eos?|you" r"tube|pod" r"casts?|the se" r"ed)\b",
+    what: pattern.replace("~", "")
+    for what, pattern in {
+        "a path of one machine": r"(?:^|[^.\w])/(?:work|root|farm|tmp|home)/",
+        "the address of a package registry": r"py~pi\.org|python~hosted|deb\.debi~an|registry\.np~mjs",
+        "a recording": r"\b(?:trans~cripts?|vid~eos?|you~tube|pod~casts?|the se~ed)\b",
+    }.items()
 }
 
 
@@ -42,10 +41,10 @@ def test_no_tracked_file_mentions(what: str):
 @pytest.mark.parametrize(
     ("what", "line"),
     [
-        ("a path of one machine", "see /work/notes"),
-        ("the address of a package registry", "https://pypi.org/simple"),
-        ("a recording", "as the video shows"),
+        ("a path of one machine", "see /wo~rk/notes"),
+        ("the address of a package registry", "https://py~pi.org/simple"),
+        ("a recording", "as the vid~eo shows"),
     ],
 )
 def test_the_patterns_find_what_they_are_for(what: str, line: str):
-    assert re.search(FORBIDDEN[what], line, re.IGNORECASE)
+    assert re.search(FORBIDDEN[what], line.replace("~", ""), re.IGNORECASE)
