@@ -1,4 +1,4 @@
-"""What no tracked file may mention; written with marks inside the words, so that this file may be tracked too."""
+"""What no tracked file may mention; the words carry marks here, so that this file may be tracked too."""
 
 import re
 import subprocess
