@@ -8,7 +8,7 @@ from math import dist
 from PySide6.QtCore import QPointF
 
 from welds.advice.request import Joint, Process
-from welds.gui.drawing.geometry import BAR_MM, BEVEL_DEG, BEVEL_FROM_MM, JointShape, Mark, Piece, Point
+from welds.gui.drawing.geometry import BAR_MM, BEVEL_DEG, JointShape, Mark, Piece, Point
 from welds.gui.drawing.labels import Label
 from welds.gui.drawing.placing import bounds, is_inside
 from welds.gui.drawing.scene import JointScene
@@ -125,8 +125,7 @@ def remarks(picture: Picture) -> list[str]:
             lines.append(word("moved_back", drawn=drawn, given=given))
     if abs(picture.shape.lean_deg) >= 1.0:
         lines.append(word("heat_thicker"))
-    thin = min(scene.thickness_mm, scene.other_thickness_mm)
-    if scene.joint is Joint.BUTT and thin >= BEVEL_FROM_MM:
+    if scene.joint is Joint.BUTT and scene.is_bevelled:
         lines.append(word("bevelled", angle=round(2 * BEVEL_DEG)))
     return lines
 
@@ -173,13 +172,18 @@ def _torch_labels(picture: Picture) -> list[Label]:
                word("cup", size=length_text(scene.cup_bore_mm, "thickness", scene.units)),
                picture.pose.along(deep + 2.0, -wall), 7, picture.pose.along(deep + 2.0, wall)),
         _label(picture, length_text(scene.tungsten_mm, "tungsten_diameter", scene.units),
-               word("tungsten", angle=round(scene.tip_angle_deg)),
+               word("tungsten", angle=_tip_text(scene)),
                picture.pose.along(torch.end_mm + 0.62 * stick_out), 8),
     ]  # fmt: skip
     if scene.has_gas_lens:
         middle = torch.mouth_mm + max(2.5, 0.2 * scene.cup_bore_mm) + 1.5
         labels.append(_label(picture, word("lens"), "", picture.pose.along(middle, 0.6 * wall), 4))
     return labels
+
+
+def _tip_text(scene: JointScene) -> str:
+    low, high = round(scene.tip_low_deg), round(scene.tip_high_deg)
+    return f"{low}" if low == high else word("from_to", low=low, high=high)
 
 
 def _gun_labels(picture: Picture) -> list[Label]:

@@ -17,7 +17,6 @@ Mark = tuple[Point, Point]
 
 LEAN_MAX_DEG = 10.0
 LAP_AXIS_DEG = 55.0
-BEVEL_FROM_MM = 6.0
 BEVEL_DEG = 30.0
 ROOT_FACE_MM = 1.5
 BAR_MM = 5.0
@@ -76,12 +75,18 @@ def joint_shape(
     gap_mm: float = 0.0,
     hole_mm: float = 0.0,
     arm_mm: float | None = None,
+    is_bevelled: bool = False,
 ) -> JointShape:
-    """Return the cross-section as it lies on a bench, `arm_mm` of sheet shown to each side of the root."""
+    """Return the cross-section as it lies on a bench, `arm_mm` of sheet shown to each side of the root.
+
+    Only a butt can be bevelled: to a V over a root face.
+    """
     other = first_mm if other_mm is None else other_mm
     arm = max(14.0, 2.5 * max(first_mm, other)) if arm_mm is None else arm_mm
     if joint is Joint.PLUG:
         return _plug(first_mm, other, gap_mm, hole_mm or plug_hole_mm(first_mm), arm)
+    if joint is Joint.BUTT:
+        return _butt(first_mm, other, gap_mm, arm, is_bevelled)
     return _MAKERS[joint](first_mm, other, gap_mm, arm)
 
 
@@ -112,11 +117,10 @@ def bulge(start: Point, end: Point, height: float, steps: int = 14) -> Outline:
     return tuple(points)
 
 
-def _butt(first: float, other: float, gap: float, arm: float) -> JointShape:
+def _butt(first: float, other: float, gap: float, arm: float, bevelled: bool) -> JointShape:
     thin = min(first, other)
     half = gap / 2.0
-    bevelled = thin >= BEVEL_FROM_MM
-    face = ROOT_FACE_MM if bevelled else 0.0
+    face = min(ROOT_FACE_MM, 0.5 * thin)
 
     def edge(thickness: float, side: float) -> Outline:
         """The prepared end from bottom to top, square or bevelled over a root face."""
@@ -318,7 +322,6 @@ def _plug(first: float, other: float, gap: float, hole: float, arm: float) -> Jo
 
 
 _MAKERS: dict[Joint, Callable[[float, float, float, float], JointShape]] = {
-    Joint.BUTT: _butt,
     Joint.TEE: _tee,
     Joint.LAP: _lap,
     Joint.OUTSIDE_CORNER: _outside_corner,

@@ -15,7 +15,7 @@ from welds.gui.drawing.strokes import View, fill, hatch, line, pen, sheet
 LEAST_PX = 24.0
 TILE_MM = 3.0
 """The thicker sheet of a tile, whatever its real size: all tiles are then equally legible."""
-TILE_LEAST_MM = 0.6
+TILE_LEAST_MM = 0.75
 SIDE_BY_SIDE_FROM_PX = (640.0, 230.0)
 STACKED_FROM_PX = (300.0, 520.0)
 
@@ -46,7 +46,7 @@ def paint_joint_tile(
 ) -> None:
     """Draw the plain cross-section with its weld, legible down to 72 by 56 pixels.
 
-    The ratio of the thicknesses is kept as far as 1 to 5.
+    The ratio of the thicknesses is kept as far as 1 to 4.
     """
     if rect.width() < LEAST_PX or rect.height() < LEAST_PX:
         return

@@ -16,6 +16,7 @@ CUP_STEP_MM = 25.4 / 16.0
 """A cup's number is its bore in sixteenths of an inch."""
 NOZZLE_BORE_MM = 13.0
 ROD_ANGLE_DEG = 20.0
+USUAL_TIP_DEG = 40.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +30,7 @@ class JointScene:
     thickness_mm: float = 2.0
     other_thickness_mm: float = 2.0
     gap_mm: float = 0.0
+    is_bevelled: bool = False
     hole_mm: float = 0.0
     has_bar: bool = False
     has_purge: bool = False
@@ -37,7 +39,8 @@ class JointScene:
     travel_lean_deg: float = 15.0
     filler_mm: float = 0.0
     tungsten_mm: float = 1.6
-    tip_angle_deg: float = 30.0
+    tip_low_deg: float = 30.0
+    tip_high_deg: float = 30.0
     tip_flat_mm: float = 0.2
     cup_number: float = 6.0
     stick_out_mm: float = 6.0
@@ -45,6 +48,11 @@ class JointScene:
     wire_mm: float = 0.8
     tip_to_work_mm: float = 10.0
     tip_recess_mm: float = 0.0
+
+    @property
+    def tip_angle_deg(self) -> float:
+        """Included angle of the tungsten's point as drawn."""
+        return (self.tip_low_deg + self.tip_high_deg) / 2.0
 
     @property
     def cup_bore_mm(self) -> float:
@@ -63,6 +71,7 @@ def scene_from_card(card: Card, units: Units) -> JointScene:
         thickness_mm=request.thickness_mm,
         other_thickness_mm=request.other_thickness_mm or request.thickness_mm,
         gap_mm=request.gap_mm,
+        is_bevelled=_number(settings, "passes", 1.0) > 1.0,
         hole_mm=_number(settings, "plug_hole", 0.0),
         has_bar=_says(settings, "backing", "copper", "bar"),
         has_purge=_says(settings, "backing", "argon", "purge", "gas"),
@@ -73,13 +82,14 @@ def scene_from_card(card: Card, units: Units) -> JointScene:
 def _tig(scene: JointScene, settings: Mapping[str, Setting]) -> JointScene:
     tungsten = _number(settings, "tungsten_diameter", 1.6)
     is_ac = _says(settings, "polarity", "ac")
-    angle, flat = _tip(settings)
+    low, high, flat = _tip(settings, tungsten)
     return replace(
         scene,
         tungsten_mm=tungsten,
         arc_mm=max(1.0, min(tungsten, 4.0)),
         arc_spread_deg=arc_spread_deg(_number(settings, "ac_frequency", 0.0) if is_ac else 0.0),
-        tip_angle_deg=angle,
+        tip_low_deg=low,
+        tip_high_deg=high,
         tip_flat_mm=flat,
         cup_number=_number(settings, "cup", 6.0),
         stick_out_mm=_number(settings, "stick_out", 6.0),
@@ -115,7 +125,13 @@ def shape_of(scene: JointScene) -> JointShape:
     reach = max(scene.cup_bore_mm / 2.0 + CUP_WALL_MM, NOZZLE_BORE_MM / 2.0 + NOZZLE_WALL_MM)
     arm = max(reach + 3.5, 1.6 * max(scene.thickness_mm, scene.other_thickness_mm), 13.0)
     shape = joint_shape(
-        scene.joint, scene.thickness_mm, scene.other_thickness_mm, scene.gap_mm, scene.hole_mm, arm
+        scene.joint,
+        scene.thickness_mm,
+        scene.other_thickness_mm,
+        scene.gap_mm,
+        scene.hole_mm,
+        arm,
+        scene.is_bevelled,
     )
     return placed(shape, scene.position)
 
@@ -160,12 +176,12 @@ def _says(settings: Mapping[str, Setting], name: str, *words: str) -> bool:
     return any(re.search(rf"\b{word}", text) for word in words)
 
 
-def _tip(settings: Mapping[str, Setting]) -> tuple[float, float]:
-    """Included angle in degrees and flat in millimetres, read out of the card's words for the tip."""
+def _tip(settings: Mapping[str, Setting], tungsten_mm: float) -> tuple[float, float, float]:
+    """Least and greatest included angle and the flat in mm, read out of the words for the tip."""
     text = str(settings["tip"].start) if "tip" in settings else ""
-    angle = re.search(r"(\d+(?:\.\d+)?)\s*(?:°|deg)", text)
+    angles = re.search(r"(\d+(?:\.\d+)?)(?:\s*to\s*(\d+(?:\.\d+)?))?\s*(?:°|deg)", text)
     flat = re.search(r"(\d+(?:\.\d+)?)\s*mm", text)
-    return (
-        max(15.0, min(120.0, float(angle.group(1)))) if angle else 40.0,
-        float(flat.group(1)) if flat else 0.3,
-    )
+    low = float(angles.group(1)) if angles else USUAL_TIP_DEG
+    high = float(angles.group(2)) if angles and angles.group(2) else low
+    low, high = (max(15.0, min(120.0, angle)) for angle in (low, high))
+    return low, high, float(flat.group(1)) if flat else tungsten_mm / 4.0
