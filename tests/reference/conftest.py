@@ -4,9 +4,6 @@ from pathlib import Path
 
 import pytest
 
-from welds.reference.load import load_tables
-from welds.reference.tables import Tables
-
 SOURCES = """\
 BOOK:
   citation: "A book made up for the test"
@@ -62,9 +59,3 @@ class DataFolder:
 @pytest.fixture
 def folder(tmp_path: Path) -> DataFolder:
     return DataFolder(tmp_path)
-
-
-@pytest.fixture(scope="session")
-def tables() -> Tables:
-    """The data that is shipped."""
-    return load_tables()

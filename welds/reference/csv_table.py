@@ -84,6 +84,7 @@ class _Reader:
         self._source_ids, self._faults = source_ids, faults
         self._readers = [(name, sheet.columns[name].reader()) for name in header]
         self._empty = {name: column.empty for name, column in sheet.columns.items()}
+        self._graded = [name for name, column in sheet.columns.items() if column.kind is Kind.GRADES]
 
     def rows(self, lines: list[tuple[int, list[str]]]) -> Keyed:
         rows: Keyed = {}
@@ -129,9 +130,9 @@ class _Reader:
             lower, higher = row[low], row[high]
             if isinstance(lower, (int, float)) and isinstance(higher, (int, float)) and lower > higher:
                 self._fault(line, f"{low} {lower:g} is above {high} {higher:g}", low)
-        for name, column in self._sheet.columns.items():
+        for name in self._graded:
             grades = row[name]
-            if column.kind is Kind.GRADES and isinstance(grades, tuple):
+            if isinstance(grades, tuple):
                 for graded in (entry[0] for entry in grades):
                     if graded not in self._sheet.columns:
                         self._fault(line, f"{graded!r} is not a column of this table", name)
