@@ -1,5 +1,7 @@
 """The card as plain text."""
 
+from dataclasses import replace
+
 from welds.quantities.units import Units
 from welds.report.text_card import text_card
 
@@ -53,8 +55,6 @@ def test_foot_carries_checks_sources_grades_and_notice(tig_card, sources) -> Non
 
 
 def test_long_words_wrap_inside_their_column(tig_card, sources) -> None:
-    from dataclasses import replace
-
     setting = replace(tig_card.settings["gas_lens"], name="backing", value="copper bar " * 12)
     card = replace(tig_card, settings={"backing": setting})
     rows = text_card(card, Units.METRIC, sources).splitlines()

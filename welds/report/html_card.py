@@ -83,16 +83,21 @@ def _top(card: Card, units: Units) -> str:
 
 
 def _stops(card: Card) -> str:
-    rows = [
-        f'<tr><td width="24">{_TICK_BOX}</td><td class="stop">{_caution_words(caution)}</td></tr>'
-        for caution in card.stops
-    ]
-    return table(rows, border=1, padding=4)
+    return "".join(caution_html(caution) for caution in card.stops)
 
 
 def _warnings(card: Card) -> str:
     others = [caution for caution in card.cautions if caution.severity is not Severity.STOP]
-    return "".join(f"<p>{_caution_words(caution)}</p>" for caution in others)
+    return "".join(caution_html(caution) for caution in others)
+
+
+def caution_html(caution: Caution) -> str:
+    """Return one caution: a framed row with a box to tick for a stop, a line for any other."""
+    words = _caution_words(caution)
+    if caution.severity is not Severity.STOP:
+        return f"<p>{words}</p>"
+    row = f'<tr><td width="24">{_TICK_BOX}</td><td class="stop">{words}</td></tr>'
+    return table([row], border=1, padding=4)
 
 
 def _caution_words(caution: Caution) -> str:

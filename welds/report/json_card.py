@@ -4,7 +4,7 @@ from typing import Any
 
 from welds.advice.card import Card
 from welds.advice.request import Request
-from welds.advice.setting import Setting
+from welds.advice.setting import Caution, Setting
 
 SCHEMA = "welds.card/1"
 SCHEMA_FILE = "schema/card.json"
@@ -18,22 +18,24 @@ def card_json(card: Card) -> Json:
     return {
         "schema": SCHEMA,
         "request": request_json(card.request),
-        "settings": {name: _setting(setting) for name, setting in card.settings.items()},
+        "settings": {name: setting_json(setting) for name, setting in card.settings.items()},
         "checks": [{"name": check.name, "ok": check.ok, "text": check.text} for check in card.checks],
         "preparation": [
             {"text": step.text, "source": step.source, "basis": step.basis.value} for step in card.preparation
         ],
-        "cautions": [
-            {
-                "severity": caution.severity.value,
-                "text": caution.text,
-                "source": caution.source,
-                "basis": caution.basis.value,
-            }
-            for caution in card.cautions
-        ],
+        "cautions": [caution_json(caution) for caution in card.cautions],
         "machine": card.machine,
         "notice": card.notice,
+    }
+
+
+def caution_json(caution: Caution) -> Json:
+    """Return one caution."""
+    return {
+        "severity": caution.severity.value,
+        "text": caution.text,
+        "source": caution.source,
+        "basis": caution.basis.value,
     }
 
 
@@ -66,7 +68,8 @@ def request_json(request: Request) -> Json:
     }
 
 
-def _setting(setting: Setting) -> Json:
+def setting_json(setting: Setting) -> Json:
+    """Return one setting with its grade, sources and reasons."""
     figure: Json
     if setting.band is not None:
         band = setting.band

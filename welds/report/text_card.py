@@ -19,7 +19,7 @@ def text_card(card: Card, units: Units, sources: Mapping[str, Source], *, why: b
     """Return the whole card; `why` adds the chain of reasons below each setting."""
     parts = [
         [layout.title(card.request), layout.subtitle(card.request, units), f"For {card.machine}"],
-        [line for caution in card.cautions for line in _caution(caution)],
+        [line for caution in card.cautions for line in caution_lines(caution)],
         *([group.title.upper(), *_group(group, why)] for group in layout.groups(card, units)),
         _numbered("DO FIRST", [_with_source(step.text, step.source) for step in card.preparation]),
         _headed("CHECKED", [f"{'ok' if check.ok else 'NOT OK'}: {check.text}" for check in card.checks]),
@@ -41,7 +41,8 @@ def source_lines(card: Card, sources: Mapping[str, Source]) -> Iterator[str]:
         )
 
 
-def _caution(caution: Caution) -> list[str]:
+def caution_lines(caution: Caution) -> list[str]:
+    """Return one caution, wrapped; a stop has a box to tick."""
     head = f"{SEVERITY_WORDS[caution.severity.value]}: "
     if caution.severity is Severity.STOP:
         head = _TICK_BOX + head

@@ -1,0 +1,162 @@
+"""The wall chart: thickness down, joint across, one metal and process; each cell an answer of the advice."""
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from welds.advice.card import NOTICE, Card
+from welds.advice.request import Joint, Process, Request
+from welds.advice.setting import Caution, Setting, Severity
+from welds.errors import WeldsError
+from welds.quantities.units import Units
+from welds.reference.basis import Basis, weakest
+from welds.report import layout
+from welds.report.wording import PROCESS_NAMES
+
+CELL_SETTINGS: Mapping[Process, tuple[str, ...]] = {
+    Process.TIG: ("current",),
+    Process.MIG: ("current", "wire_feed", "voltage"),
+}
+"""What a cell carries, the figure to start with first."""
+
+THICKNESSES: Mapping[Units, tuple[str, ...]] = {
+    Units.METRIC: tuple(
+        f"{mm} mm" for mm in ("0.8", "1", "1.2", "1.5", "2", "2.5", "3", "4", "5", "6", "8", "10", "12")
+    ),
+    Units.INCH: tuple(
+        f"{inch} in"
+        for inch in (
+            "1/32",
+            "0.050",
+            "1/16",
+            "5/64",
+            "3/32",
+            "1/8",
+            "5/32",
+            "3/16",
+            "1/4",
+            "5/16",
+            "3/8",
+            "1/2",
+        )
+    ),
+}
+"""Rows of a chart for which no thicknesses were named: sizes that sheet is sold in."""
+
+_ORDER = {severity: rank for rank, severity in enumerate(Severity)}
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """One thickness in one joint: the settings, or why there are none."""
+
+    thickness_mm: float
+    joint: Joint
+    settings: Mapping[str, Setting]
+    problem: str = ""
+
+    @property
+    def basis(self) -> Basis | None:
+        """The weakest grade in the cell, or None for an empty one."""
+        return weakest(setting.basis for setting in self.settings.values()) if self.settings else None
+
+
+@dataclass(frozen=True, slots=True)
+class Chart:
+    """All cells, row by row, with the cautions of every card that was asked."""
+
+    request: Request
+    machine: str
+    thicknesses_mm: tuple[float, ...]
+    joints: tuple[Joint, ...]
+    rows: tuple[tuple[Cell, ...], ...]
+    cautions: tuple[Caution, ...]
+    notice: str = NOTICE
+
+    @property
+    def cells(self) -> Iterator[Cell]:
+        """Every cell, row by row."""
+        return (cell for row in self.rows for cell in row)
+
+    @property
+    def basis_note(self) -> str:
+        """What the star beside a figure means, or nothing where no cell has one."""
+        starred = any(cell.basis and not cell.basis.is_published for cell in self.cells)
+        return "* rests on practice or memory: no published source covers it" if starred else ""
+
+
+def make_chart(
+    request: Request,
+    thicknesses_mm: Sequence[float],
+    joints: Sequence[Joint],
+    answer: Callable[[Request], Card],
+    *,
+    keeps_empty: bool = True,
+) -> Chart:
+    """Return the chart for `request` with its thickness and joint replaced cell by cell.
+
+    `keeps_empty` False leaves out rows and columns without any answer. Where nothing at all can be answered,
+    the first refusal is raised.
+    """
+    cautions: dict[str, Caution] = {}
+    refusals: list[WeldsError] = []
+    machine = ""
+    grid: list[list[Cell]] = []
+    for thickness_mm in thicknesses_mm:
+        grid.append([])
+        for joint in joints:
+            try:
+                card = answer(replace(request, thickness_mm=thickness_mm, joint=joint))
+            except WeldsError as error:
+                refusals.append(error)
+                grid[-1].append(Cell(thickness_mm, joint, {}, str(error)))
+            else:
+                machine = card.machine
+                cautions.update((caution.rule, caution) for caution in card.cautions)
+                grid[-1].append(Cell(thickness_mm, joint, _cell_settings(card)))
+    answered = {cell.joint for row in grid for cell in row if cell.settings}
+    if refusals and not answered:
+        raise refusals[0]
+    if not keeps_empty:
+        grid = [
+            [cell for cell in row if cell.joint in answered]
+            for row in grid
+            if any(cell.settings for cell in row)
+        ]
+    return Chart(
+        request=request,
+        machine=machine,
+        thicknesses_mm=tuple(row[0].thickness_mm for row in grid),
+        joints=tuple(cell.joint for cell in grid[0]),
+        rows=tuple(tuple(row) for row in grid),
+        cautions=tuple(sorted(cautions.values(), key=lambda caution: _ORDER[caution.severity])),
+    )
+
+
+def _cell_settings(card: Card) -> dict[str, Setting]:
+    names = CELL_SETTINGS[card.request.process]
+    return {name: card.settings[name] for name in names if name in card.settings}
+
+
+def chart_title(chart: Chart) -> str:
+    """Return what the chart is for: "TIG, 5052, position PA, unhurried hand"."""
+    request = chart.request
+    metals = request.metal + (f" to {request.other_metal}" if request.other_metal else "")
+    return (
+        f"{PROCESS_NAMES[request.process]}, {metals}, position {request.position}, {request.hand.value} hand"
+    )
+
+
+def cell_texts(cell: Cell, process: Process, units: Units) -> tuple[str, ...]:
+    """Return the cell's lines: the current with a star where no source covers it, its range, the rest."""
+    lines = [layout.setting_line(setting, process, units) for setting in cell.settings.values()]
+    if not lines:
+        return ("-",)
+    star = "" if cell.basis is None or cell.basis.is_published else "*"
+    main, *others = lines
+    rest = ", ".join(line.start_text for line in others)
+    return tuple(text for text in (main.start_text + star, main.range_text, rest) if text)
+
+
+def problems(chart: Chart) -> tuple[str, ...]:
+    """Return each reason for an empty cell once."""
+    return tuple(dict.fromkeys(cell.problem for cell in chart.cells if cell.problem))
