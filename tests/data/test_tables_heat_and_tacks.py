@@ -43,6 +43,11 @@ def test_every_family_has_tacks_for_sheet():
 
 
 @pytest.mark.parametrize("row", PREHEAT, ids=lambda row: row["row_id"])
+def test_a_least_preheat_stands_exactly_where_one_is_asked_for(row):
+    assert (row["preheat_min_c"] is not None) == (row["need"] == "yes")
+
+
+@pytest.mark.parametrize("row", PREHEAT, ids=lambda row: row["row_id"])
 def test_preheat_never_asks_for_more_than_interpass_allows(row):
     if row["preheat_min_c"] is not None and row["interpass_max_c"] is not None:
         assert row["preheat_min_c"] <= row["interpass_max_c"]
