@@ -1,0 +1,143 @@
+"""Cautions as data: what can hurt, and which answers of a request bring it up."""
+
+from collections.abc import Collection, Iterable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Literal
+
+from welds.errors import ReferenceDataError, nearest
+from welds.reference.basis import Basis
+from welds.reference.cells import one_of, read_grade
+from welds.reference.paths import data_root
+from welds.reference.strict_yaml import YamlMap, read_yaml
+from welds.reference.tables import Tables
+
+HAZARDS_FILE = "hazards.yaml"
+ALWAYS = "always"
+ATTRIBUTES = (
+    "process", "joint", "coatings", "solvent", "part", "place", "family", "group", "gas", "tungsten",
+)  # fmt: skip
+"""What a case may ask about: answers of the request, and what was found out about metal, gas and tungsten."""
+
+Severity = Literal["stop", "warn", "note"]
+_RANK: dict[Severity, int] = {"stop": 0, "warn": 1, "note": 2}
+_FIELDS = ("severity", "when", "text", "source", "place", "basis", "note")
+
+
+@dataclass(frozen=True, slots=True)
+class Hazard:
+    """One caution: it applies when any case holds, and a case when each attribute has one of its values."""
+
+    id: str
+    severity: Severity
+    text: str
+    basis: Basis
+    source: str
+    place: str
+    cases: tuple[Mapping[str, frozenset[str]], ...]
+    note: str = ""
+
+    @property
+    def is_standing(self) -> bool:
+        """True where it applies to every request: its one case asks for nothing."""
+        return self.cases == ({},)
+
+    def applies(self, facts: Mapping[str, Collection[str]]) -> bool:
+        """Say whether the facts (attribute -> values present) bring this caution up."""
+        return any(
+            all(not wanted.isdisjoint(facts.get(attribute, ())) for attribute, wanted in case.items())
+            for case in self.cases
+        )
+
+
+def matching(hazards: Iterable[Hazard], facts: Mapping[str, Collection[str]]) -> list[Hazard]:
+    """Return the hazards that apply: stop, then warn, then note; as in the file inside each."""
+    return sorted(
+        (hazard for hazard in hazards if hazard.applies(facts)), key=lambda each: _RANK[each.severity]
+    )
+
+
+def load_hazards(tables: Tables) -> tuple[Hazard, ...]:
+    """Return the shipped cautions; `tables.derived(load_hazards)` reads them once.
+
+    Raises ReferenceDataError for the first fault.
+    """
+    faults: list[ReferenceDataError] = []
+    path = data_root() / HAZARDS_FILE
+    hazards = read_hazards(path, f"data/{HAZARDS_FILE}", tables.sources, faults)
+    if faults:
+        raise faults[0]
+    return hazards
+
+
+def read_hazards(
+    path: Path, shown: str, source_ids: Collection[str], faults: list[ReferenceDataError]
+) -> tuple[Hazard, ...]:
+    """Return the sound cautions of a file; what is wrong goes to `faults`."""
+    try:
+        found = read_yaml(path, shown)
+    except ReferenceDataError as error:
+        faults.append(error)
+        return ()
+    hazards = []
+    for name, entry in found.items():
+        try:
+            hazards.append(_hazard(name, entry, source_ids))
+        except ValueError as error:
+            faults.append(ReferenceDataError(shown, f"{name}: {error}", found.line_of[name]))
+    return tuple(hazards)
+
+
+def _hazard(name: str, entry: object, source_ids: Collection[str]) -> Hazard:
+    if not isinstance(entry, YamlMap):
+        raise ValueError(f"expected {', '.join(_FIELDS)}")
+    for key in entry:
+        if key not in _FIELDS:
+            raise ValueError(f"unknown entry {_unknown(key, _FIELDS)}")
+    texts: dict[str, str] = {}
+    for key in ("severity", "text", "source", "place", "basis", "note"):
+        value = entry.get(key, "")
+        if not isinstance(value, str):
+            raise ValueError(f"{key!r} must be one text")
+        if not value and key != "note":
+            raise ValueError(f"{key!r} is missing or empty")
+        texts[key] = value
+    severity = next((known for known in _RANK if known == texts["severity"]), None)
+    if severity is None:
+        raise ValueError(one_of(texts["severity"], tuple(_RANK)))
+    if texts["source"] not in source_ids:
+        raise ValueError(f"source {texts['source']!r} is not in sources.yaml")
+    return Hazard(
+        id=name,
+        severity=severity,
+        text=texts["text"],
+        basis=read_grade(texts["basis"]),
+        source=texts["source"],
+        place=texts["place"],
+        cases=_cases(entry.get("when")),
+        note=texts["note"],
+    )
+
+
+def _cases(when: object) -> tuple[Mapping[str, frozenset[str]], ...]:
+    if when == ALWAYS:
+        return ({},)
+    if not isinstance(when, list) or not when:
+        raise ValueError(f"'when' is {ALWAYS!r} or a list of cases")
+    return tuple(_case(case) for case in when)
+
+
+def _case(case: object) -> Mapping[str, frozenset[str]]:
+    if not isinstance(case, dict) or not case:
+        raise ValueError("a case is {attribute: [values]}")
+    for attribute, values in case.items():
+        if attribute not in ATTRIBUTES:
+            raise ValueError(f"nothing in a request is called {_unknown(attribute, ATTRIBUTES)}")
+        if not isinstance(values, list) or not values or not all(isinstance(value, str) for value in values):
+            raise ValueError(f"{attribute!r} needs a list of words")
+    return {attribute: frozenset(values) for attribute, values in case.items()}
+
+
+def _unknown(given: str, allowed: tuple[str, ...]) -> str:
+    hint = nearest(given, allowed)
+    return f"{given!r}; allowed: {', '.join(allowed)}" + (f"; nearest: {hint}" if hint else "")
