@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 
 @dataclass(frozen=True, slots=True)
 class Machine:
-    """Limits of one power source. Currents in amperes, frequency in hertz, balance as percent electrode negative.
+    """Limits of one power source: amperes, hertz, balance as percent electrode negative.
 
     None means "not stated": the advice then does not clip.
     """

@@ -28,7 +28,8 @@ class Choice:
 class Setting:
     """One line of the card: either a band or a chosen value with alternatives.
 
-    `rows` are the ids of the table rows the figure came from; `sources` the ids in data/sources.yaml.
+    `rows` are the ids of the table rows the figure came from; `sources` the ids in data/sources.yaml;
+    `text` says in words what a coded value means ("argon" for I1).
     """
 
     name: str
@@ -39,6 +40,7 @@ class Setting:
     band: Band | None = None
     value: str | float | bool | None = None
     unit: str | None = None
+    text: str = ""
     alternatives: tuple[Choice, ...] = ()
 
     def __post_init__(self) -> None:
@@ -46,6 +48,13 @@ class Setting:
             raise ValueError(f"{self.name}: exactly one of band and value")
         if not self.reasons:
             raise ValueError(f"{self.name}: a figure without a reason")
+
+    @property
+    def figure(self) -> Band:
+        """The band of a setting that is known to have one."""
+        if self.band is None:
+            raise TypeError(f"{self.name} is a choice, not a band")
+        return self.band
 
     @property
     def start(self) -> float | str | bool:

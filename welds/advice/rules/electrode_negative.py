@@ -1,0 +1,51 @@
+"""AC balance: how much of the time melts, how much lifts oxide."""
+
+from welds.advice.case import Case, SoFar
+from welds.advice.limits import clip
+from welds.advice.request import Coating
+from welds.advice.setting import Reason, Setting
+from welds.quantities.band import Band
+from welds.reference.settings import WaveRow
+
+OXIDISED = frozenset({Coating.ANODISED, Coating.UNKNOWN})
+TREND = (
+    "more electrode negative melts deeper and spares the tungsten; more electrode positive lifts more oxide"
+    " and rounds the tip (a trend; papers disagree on how much)"
+)
+
+
+def advise(case: Case, so_far: SoFar) -> Setting | None:
+    """Return the share of electrode-negative time for the state of the surface."""
+    if so_far["polarity"].value != "AC":
+        return None
+    rows = {row.case: row for row in case.tables.records(WaveRow) if row.topic == "balance"}
+    needs_cleaning = any(metal.group == "cast" for metal in case.metals) or OXIDISED & set(
+        case.request.coatings
+    )
+    row = rows["dirty" if needs_cleaning else "general"]
+    limit = next(each for each in case.tables.records(WaveRow) if each.case == "most-negative")
+    reasons = [
+        Reason(row.note, source=row.source_id),
+        Reason(TREND, source=row.source_id),
+        Reason(f"cleaning fades above about {limit.high:g} % electrode negative", source=limit.source_id),
+    ]
+    band = Band(row.low, row.start, row.high, "percent")
+    if not needs_cleaning:
+        band = Band(row.low, row.start, rows["clean"].high, "percent")
+        reasons.append(Reason(f"up to {rows['clean'].high:g} %: {rows['clean'].note}", source=row.source_id))
+    machine = case.equipment.machine
+    band, clipped = clip(
+        band,
+        machine.name,
+        machine.electrode_negative_min_percent,
+        machine.electrode_negative_max_percent,
+        "%",
+    )
+    return Setting(
+        "electrode_negative",
+        row.basis,
+        (*reasons, *clipped),
+        tuple(dict.fromkeys((row.source_id, limit.source_id))),
+        (row.row_id, limit.row_id),
+        band=band,
+    )

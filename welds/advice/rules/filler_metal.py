@@ -1,0 +1,46 @@
+"""Which filler metal, by pair and goal."""
+
+from welds.advice.case import Case, SoFar
+from welds.advice.request import Goal, Process
+from welds.advice.setting import Choice, Reason, Setting
+from welds.reference.fillers import find_filler
+
+CORNER_NOTE = "edges of a corner can be tacked without filler but do not always fuse: keep the rod at hand"
+
+
+def advise(case: Case, so_far: SoFar) -> Setting:
+    """Return the first filler of the pair, or one on the shelf with what that costs."""
+    choice = case.filler
+    shelf = case.equipment.shelf.filler_metals
+    reasons = [Reason(choice.why, source=choice.sources[0] if choice.sources else None)]
+    chosen = choice.first
+    if shelf and chosen not in shelf:
+        swap = next((each for each in choice.seconds if each in shelf), None)
+        if swap is None:
+            reasons.append(Reason(f"{chosen} is not on the shelf, nor is a second choice: buy it"))
+        else:
+            reasons.append(Reason(f"{chosen} is not on the shelf; {swap} will do: {_cost(case, swap)}"))
+            chosen = swap
+    reasons += [Reason(f"avoid {each}") for each in choice.avoid]
+    if case.request.joint.value.endswith("corner"):
+        reasons.append(Reason(CORNER_NOTE, source="COMMON_PRACTICE"))
+    if choice.note:
+        reasons.append(Reason(choice.note))
+    seconds = [each for each in (choice.first, *choice.seconds) if each != chosen]
+    return Setting(
+        "filler_metal" if case.request.process is Process.TIG else "wire",
+        choice.basis,
+        tuple(reasons),
+        choice.sources,
+        choice.rows,
+        value=chosen,
+        text=find_filler(case.tables, chosen).iso,
+        alternatives=tuple(Choice(each, _cost(case, each)) for each in seconds),
+    )
+
+
+def _cost(case: Case, name: str) -> str:
+    filler = find_filler(case.tables, name)
+    if case.request.goal is Goal.ANODISED_COLOUR and filler.anodised_colour:
+        return f"{filler.anodised_colour} after anodising"
+    return filler.use

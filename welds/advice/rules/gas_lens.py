@@ -1,0 +1,44 @@
+"""Whether the torch wants a gas lens."""
+
+from welds.advice.case import Case, SoFar
+from welds.advice.request import Joint, Place
+from welds.advice.setting import Choice, Reason, Setting
+from welds.reference.basis import Basis
+
+COLOUR_FAMILIES = frozenset({"stainless", "titanium"})
+
+
+def advise(case: Case, so_far: SoFar) -> Setting:
+    """Advise a lens where argon runs away from the joint or where the bead's colour shows bad cover."""
+    why: list[Reason] = []
+    if case.request.joint in (Joint.OUTSIDE_CORNER, Joint.EDGE):
+        why.append(
+            Reason(
+                "the joint falls away from the arc, so argon does not pool: a lens keeps the stream whole",
+                source="COMMON_PRACTICE",
+            )
+        )
+    if case.families & COLOUR_FAMILIES:
+        why.append(Reason("this metal colours where cover is thin", source="COMMON_PRACTICE"))
+    if case.request.place is Place.OUTDOORS:
+        why.append(Reason("moving air: a lens stands it a little better", source="COMMON_PRACTICE"))
+    wanted = bool(why)
+    if not wanted:
+        why.append(
+            Reason(
+                "a standard cup serves, the plates hold the argon; a lens does no harm where fitted",
+                source="MATHERS_2002_T6_3",
+            )
+        )
+    have = case.equipment.shelf.has_gas_lens
+    if wanted and have is False:
+        why.append(Reason("no lens on the shelf: use the largest cup that goes in and shorten the stick-out"))
+        wanted = False
+    return Setting(
+        "gas_lens",
+        Basis.PRACTICE,
+        tuple(why),
+        tuple(dict.fromkeys(reason.source for reason in why if reason.source)),
+        value=wanted,
+        alternatives=(Choice(not wanted),) if have is not False else (),
+    )

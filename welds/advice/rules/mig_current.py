@@ -1,0 +1,146 @@
+"""MIG welding current: what the sheet asks for, within what the wire carries."""
+
+from math import ceil, floor
+
+from welds.advice.alloy import build_alloy_factors
+from welds.advice.case import Case, SoFar
+from welds.advice.factors import joint_factor, position_factor
+from welds.advice.limits import clip
+from welds.advice.mig_seams import REFERENCE_WIRE_MM, Bench, build_mig_seams
+from welds.advice.plug_rows import between_plug_rows, has_plug_rows
+from welds.advice.pooling import PUBLISHED_LIMIT, UNPUBLISHED_LIMIT
+from welds.advice.request import Joint, Process
+from welds.advice.setting import Reason, Setting
+from welds.advice.words import both, joined
+from welds.quantities.band import Band
+from welds.reference.basis import Basis, weakest
+from welds.reference.settings import PlugRule, WireRange
+
+
+def advise(case: Case, so_far: SoFar) -> Setting:
+    """Return the current band; raises NotCoveredError where no schedule reaches."""
+    if case.request.joint is Joint.PLUG and has_plug_rows(case.tables, case.family):
+        return _printed_plug(case)
+    return _seam(case, so_far)
+
+
+def _seam(case: Case, so_far: SoFar) -> Setting:
+    transfer = str(so_far["transfer"].value)
+    wire = float(so_far["wire_diameter"].start)
+    bench = Bench(case.family, transfer)
+    seams = case.tables.derived(build_mig_seams)
+    reading = seams.curves[bench].at(case.effective_mm)
+    reasons = [
+        Reason(
+            f"butt in {case.family.replace('-', ' ')}, flat, {both(case.effective_mm)}, {transfer},"
+            f" {REFERENCE_WIRE_MM:g} mm wire: {reading.middle:.0f} A from {len(reading.points)} rows of"
+            f" {len(reading.documents)} document{'s' if len(reading.documents) > 1 else ''}",
+            source=reading.documents[0],
+        )
+    ]
+    grades = [reading.basis]
+    rows = [point.row_id for point in reading.points]
+    factor = 1.0
+    if wire != REFERENCE_WIRE_MM:
+        ratio = (wire / REFERENCE_WIRE_MM) ** seams.wire_exponent[bench]
+        reasons.append(Reason(f"{wire:g} mm wire instead of {REFERENCE_WIRE_MM:g} mm", ratio))
+        factor *= ratio
+    if case.thick_mm > case.thin_mm:
+        reasons.append(
+            Reason(
+                f"{both(case.thin_mm)} on {both(case.thick_mm)} draws heat like two pieces of"
+                f" {both(case.effective_mm)}; aim at the thicker one",
+                source="COMMON_PRACTICE",
+            )
+        )
+        grades.append(Basis.PRACTICE)
+    alloy = case.tables.derived(build_alloy_factors)
+    own = [alloy[metal.id] for metal in case.metals if metal.family == case.family]
+    if abs(own[0] - 1.0) >= 0.005:
+        reasons.append(
+            Reason(
+                f"{case.metals[0].alloy} against the family: conductivity, heat capacity and melting range"
+                " (a third of the computed difference)",
+                own[0],
+            )
+        )
+        factor *= own[0]
+    if case.request.joint is Joint.PLUG:
+        rule = next(
+            row
+            for row in case.tables.records(PlugRule)
+            if row.topic == "current-over-seam" and row.family == case.family
+        )
+        reasons.append(Reason(rule.note, rule.value, rule.source_id))
+        factor *= rule.value
+        grades.append(rule.basis)
+    else:
+        joint = joint_factor(case.tables, Process.MIG, case.family, "any", case.request.joint)
+        if joint.value != 1.0 or joint.why:
+            reasons.append(Reason(f"{case.request.joint}: {joint.why}", joint.value, joint.sources[0]))
+            factor *= joint.value
+            rows += joint.rows
+    place = position_factor(
+        case.tables, Process.MIG, case.request.joint, case.position, reading.middle * factor
+    )
+    if place.value != 1.0:
+        reasons.append(Reason(f"position {case.position}: {place.why}", place.value, place.sources[0]))
+        factor *= place.value
+        grades.append(place.basis)
+    band = Band(reading.low * factor, reading.middle * factor, reading.high * factor, "A")
+    band, wire_reasons = _within_wire(case, transfer, wire, band)
+    machine = case.equipment.machine
+    band, clipped = clip(band, machine.name, machine.current_min_a, machine.current_max_a, "A")
+    return Setting(
+        "current",
+        weakest(grades),
+        (*reasons, *wire_reasons, *clipped),
+        tuple(dict.fromkeys((*reading.documents, *(r.source for r in reasons if r.source)))),
+        tuple(dict.fromkeys(rows)),
+        band=_whole(band),
+    )
+
+
+def _within_wire(case: Case, transfer: str, wire: float, band: Band) -> tuple[Band, list[Reason]]:
+    ranges = [
+        row
+        for row in case.tables.records(WireRange)
+        if (row.family, row.transfer, row.wire_mm) == (case.family, transfer, wire)
+    ]
+    highs = [row.current_max_a for row in ranges if row.current_max_a is not None]
+    if not ranges:
+        return band, []
+    lowest = min(row.current_min_a for row in ranges)
+    clipped, reasons = clip(band, f"{wire:g} mm wire", lowest, max(highs, default=None), "A")
+    return clipped, [Reason(each.text, source=ranges[0].source_id) for each in reasons]
+
+
+def _whole(band: Band) -> Band:
+    low, high = ceil(band.low), floor(band.high)
+    low, high = min(low, high), max(low, high)
+    return Band(low, min(max(round(band.start), low), high), high, "A")
+
+
+def _printed_plug(case: Case) -> Setting:
+    start, used = between_plug_rows(
+        case.tables, case.family, case.first_mm, lambda row: (row.current_min_a + row.current_max_a) / 2
+    )
+    ends = joined([both(each) for each in dict.fromkeys(row.thickness_mm for row in used)])
+    reason = Reason(f"plug rows for top sheets of {ends}", source=used[0].source_id)
+    width = PUBLISHED_LIMIT if used[0].basis.is_published else UNPUBLISHED_LIMIT
+    machine = case.equipment.machine
+    band, clipped = clip(
+        Band(start * (1 - width), start, start * (1 + width), "A"),
+        machine.name,
+        machine.current_min_a,
+        machine.current_max_a,
+        "A",
+    )
+    return Setting(
+        "current",
+        used[0].basis,
+        (reason, *clipped),
+        tuple(dict.fromkeys(row.source_id for row in used)),
+        tuple(row.row_id for row in used),
+        band=_whole(band),
+    )

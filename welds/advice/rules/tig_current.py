@@ -1,0 +1,157 @@
+"""TIG welding current: base figure from the schedules, then joint, position, alloy, hand and machine."""
+
+from math import ceil, exp, floor, log
+
+from welds.advice.alloy import build_alloy_factors
+from welds.advice.case import Case, SoFar
+from welds.advice.factors import joint_factor, position_factor
+from welds.advice.gas_choice import choose_gas, tig_gas_class
+from welds.advice.limits import clip
+from welds.advice.pooling import Reading
+from welds.advice.request import Hand, Process
+from welds.advice.setting import Reason, Setting
+from welds.advice.tig_seams import Series, TigSeams, build_tig_seams
+from welds.advice.words import both, joined
+from welds.errors import NotCoveredError
+from welds.quantities.band import Band
+from welds.reference.basis import Basis, weakest
+from welds.reference.metals import Metal
+
+NOTICEABLE = 0.03
+"""A factor nearer to one than this cannot lower the grade of the figure."""
+
+
+def advise(case: Case, so_far: SoFar) -> Setting:
+    """Return the current band; raises NotCoveredError where no schedule reaches."""
+    band, reasons, basis, rows, sources = demand(case, str(so_far["polarity"].value), case.effective_mm)
+    machine = case.equipment.machine
+    band, clipped = clip(band, machine.name, machine.current_min_a, machine.current_max_a, "A")
+    return Setting("current", basis, (*reasons, *clipped), sources, rows, band=band)
+
+
+def demand(
+    case: Case, polarity: str, thickness_mm: float
+) -> tuple[Band, list[Reason], Basis, tuple[str, ...], tuple[str, ...]]:
+    """Return the current that metal and joint ask for at a thickness, before any machine limit."""
+    seams = case.tables.derived(build_tig_seams)
+    gas = tig_gas_class(choose_gas(case)[0])
+    readings = [_reading(case, seams, metal, polarity, gas, thickness_mm) for metal in case.metals]
+    low, start, high = (
+        exp(sum(log(value) for value in values) / len(readings))
+        for values in zip(*((each.low, each.middle, each.high) for each, _, _ in readings), strict=True)
+    )
+    reasons: list[Reason] = []
+    grades: list[Basis] = []
+    rows: list[str] = []
+    sources: list[str] = []
+    for reading, reason, more in readings:
+        reasons += [reason, *more]
+        grades.append(reading.basis)
+        rows += [point.row_id for point in reading.points]
+        sources += reading.documents
+    if len(readings) > 1:
+        reasons.append(Reason("unlike metals: the middle between the two"))
+    if case.thick_mm > case.thin_mm:
+        reasons.append(
+            Reason(
+                f"{both(case.thin_mm)} on {both(case.thick_mm)} draws heat like two pieces of"
+                f" {both(case.effective_mm)}; aim at the thicker one",
+                source="COMMON_PRACTICE",
+            )
+        )
+        grades.append(Basis.PRACTICE)
+    factor = 1.0
+    hand = seams.series(case.first, polarity, gas, case.request.hand).hand
+    joint = joint_factor(case.tables, Process.TIG, case.family, hand, case.request.joint, gas)
+    if joint.value != 1.0 or joint.why:
+        reasons.append(
+            Reason(f"{_JOINT_WORDS[case.request.joint]}: {joint.why}", joint.value, joint.sources[0])
+        )
+        factor *= joint.value
+        rows += joint.rows
+        if abs(joint.value - 1.0) >= NOTICEABLE:
+            grades.append(joint.basis)
+    place = position_factor(case.tables, Process.TIG, case.request.joint, case.position, start * factor)
+    if place.value != 1.0:
+        reasons.append(Reason(f"position {case.position}: {place.why}", place.value, place.sources[0]))
+        factor *= place.value
+        rows += place.rows
+        grades.append(place.basis)
+    low, start, high = low * factor, start * factor, high * factor
+    if hand == "any" and case.request.hand is Hand.BRISK:
+        start = (start + high) / 2.0
+        reasons.append(Reason("brisk hand: start in the upper half of the band", source="COMMON_PRACTICE"))
+    band = Band(ceil(low), min(max(round(start), ceil(low)), floor(high)), floor(high), "A")
+    return band, reasons, weakest(grades), tuple(dict.fromkeys(rows)), tuple(dict.fromkeys(sources))
+
+
+def _reading(
+    case: Case, seams: TigSeams, metal: Metal, polarity: str, gas: str, thickness_mm: float
+) -> tuple[Reading, Reason, list[Reason]]:
+    series = seams.series(metal, polarity, gas, case.request.hand)
+    found = seams.reading(series, thickness_mm)
+    if found is None:
+        raise _not_covered(seams, series, metal, thickness_mm)
+    reading, owner = found
+    reason = Reason(
+        f"butt in {metal.family.replace('-', ' ')}, flat, {both(thickness_mm)}{_HAND_WORDS[owner.hand]}:"
+        f" {reading.middle:.0f} A from {len(reading.points)} rows of"
+        f" {len(reading.documents)} document{'s' if len(reading.documents) > 1 else ''}",
+        source=reading.documents[0],
+    )
+    more: list[Reason] = []
+    factor = case.tables.derived(build_alloy_factors)[metal.id]
+    if abs(factor - 1.0) >= 0.005:
+        more.append(
+            Reason(
+                f"{metal.alloy} against the family: conductivity, heat capacity and melting range"
+                " (a third of the computed difference)",
+                factor,
+                metal.source_id,
+            )
+        )
+    ratio = seams.hand_ratio(series, owner, thickness_mm)
+    if series != owner:
+        more.append(Reason(f"{series.hand} hand at the nearest thickness both hands' rows cover", ratio))
+    elif series.hand != "any":
+        more.append(_hand_reason(seams, series, thickness_mm))
+    factor *= ratio
+    scaled = Reading(
+        reading.low * factor, reading.middle * factor, reading.high * factor, reading.basis, reading.points
+    )
+    return scaled, reason, more
+
+
+def _hand_reason(seams: TigSeams, series: Series, thickness_mm: float) -> Reason:
+    other = Hand.BRISK if series.hand == Hand.UNHURRIED else Hand.UNHURRIED
+    twin = Series(series.material, series.polarity, series.gas, other)
+    text = f"{series.hand} hand: these rows go with this travel"
+    if twin in seams.curves:
+        ratio = seams.hand_ratio(twin, series, thickness_mm)
+        text += f"; a {twin.hand} one would take about {ratio:.2f} times the current"
+    return Reason(text)
+
+
+def _not_covered(seams: TigSeams, series: Series, metal: Metal, thickness_mm: float) -> NotCoveredError:
+    words = f"{series.polarity} TIG on {metal.alloy}"
+    covered = seams.covered(series)
+    if covered is None:
+        held = sorted({each.material for each in seams.curves if each.polarity == series.polarity})
+        return NotCoveredError(words, f"no schedule is held; held are {joined(held)}")
+    thinnest, thickest = covered
+    return NotCoveredError(
+        f"{words}, {both(thickness_mm)}",
+        f"the schedules cover {both(thinnest)} to {both(thickest)}",
+        both(thinnest if thickness_mm < thinnest else thickest),
+    )
+
+
+_HAND_WORDS = {"unhurried": ", unhurried hand", "brisk": ", brisk hand", "any": ""}
+_JOINT_WORDS = {
+    "butt": "butt",
+    "tee": "T-joint",
+    "lap": "lap",
+    "outside-corner": "outside corner",
+    "inside-corner": "inside corner",
+    "edge": "edge",
+}

@@ -1,0 +1,92 @@
+"""Tungsten diameter: thick enough for the current, thin enough for a steady arc."""
+
+from dataclasses import dataclass
+
+from welds.advice.case import Case, SoFar
+from welds.advice.setting import Choice, Reason, Setting
+from welds.reference.basis import Basis
+from welds.reference.tungsten import TungstenCurrent
+
+SHOP_MM = (0.5, 1.0, 1.6, 2.4, 3.2, 4.0, 4.8, 6.4)
+
+
+@dataclass(frozen=True, slots=True)
+class Rating:
+    """Currents one diameter stands at, over all rows that serve."""
+
+    diameter_mm: float
+    low_a: float
+    high_a: float
+    rows: tuple[TungstenCurrent, ...]
+
+
+def advise(case: Case, so_far: SoFar) -> Setting:
+    """Return the thinnest tungsten whose rating holds the start current with room for the band's top.
+
+    Oxide-alloyed rows serve; on AC the balanced and unbalanced rows bound the rating, since the usual balance
+    lies between them.
+    """
+    polarity = str(so_far["polarity"].value)
+    current = so_far["current"].figure
+    rated = ratings(case, polarity)
+    shelf = case.equipment.shelf.tungsten_diameters_mm
+    on_hand = [each for each in rated if not shelf or any(abs(each.diameter_mm - d) < 0.05 for d in shelf)]
+    able = [each for each in on_hand if each.high_a >= current.high and each.low_a <= current.start]
+    able = able or [each for each in on_hand if each.high_a >= current.start]
+    reasons: list[Reason] = []
+    if able:
+        chosen = able[0]
+    else:
+        chosen = (on_hand or rated)[-1]
+        reasons.append(
+            Reason(f"the thickest on hand; its rating ends at {chosen.high_a:.0f} A: it will spit above that")
+        )
+    best = min(chosen.rows, key=lambda row: row.basis.rank)
+    reasons.append(
+        Reason(
+            f"rated {chosen.low_a:.0f} to {chosen.high_a:.0f} A on {polarity}; wanted {current.start:.0f} A,"
+            f" up to {current.high:.0f} A",
+            source=best.source_id,
+        )
+    )
+    others = [each for each in rated if each is not chosen and each.low_a <= current.start <= each.high_a]
+    return Setting(
+        "tungsten_diameter",
+        best.basis,
+        tuple(reasons),
+        tuple(dict.fromkeys(row.source_id for row in chosen.rows)),
+        tuple(row.row_id for row in chosen.rows),
+        value=chosen.diameter_mm,
+        unit="mm",
+        alternatives=tuple(
+            Choice(each.diameter_mm, f"{each.low_a:.0f} to {each.high_a:.0f} A") for each in others
+        ),
+    )
+
+
+def ratings(case: Case, polarity: str) -> list[Rating]:
+    """Return the rating of each shop diameter, thinnest first.
+
+    The printed square-wave rows rule where they are held; recalled rows widen the upper end only half way.
+    """
+    found = []
+    for diameter in SHOP_MM:
+        rows = [
+            row
+            for row in case.tables.records(TungstenCurrent)
+            if abs(row.diameter_mm - diameter) < 0.05
+            and row.polarity == polarity
+            and row.electrode_class != "pure"
+            and row.current_min_a is not None
+            and row.current_max_a is not None
+        ]
+        printed = [row for row in rows if row.basis is Basis.PRINTED]
+        if not rows:
+            continue
+        low = min(row.current_min_a or 0.0 for row in rows)
+        highs = [row.current_max_a or 0.0 for row in rows]
+        high = sum(highs) / len(highs)
+        if printed:
+            high = (max(row.current_max_a or 0.0 for row in printed) + high) / 2
+        found.append(Rating(diameter, low, high, tuple(printed or rows)))
+    return found

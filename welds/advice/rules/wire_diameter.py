@@ -1,0 +1,85 @@
+"""Wire diameter."""
+
+from collections import Counter
+
+from welds.advice.case import Case, SoFar
+from welds.advice.mig_seams import Bench, MigSeams, build_mig_seams, thickness_of, wire_of
+from welds.advice.pooling import BANDWIDTH
+from welds.advice.setting import Choice, Reason, Setting
+from welds.advice.sizes import nearest_size
+from welds.advice.words import joined
+from welds.errors import InputError
+from welds.quantities.sizes import WIRE
+from welds.reference.basis import Basis
+from welds.reference.settings import WireRange
+
+LARGEST_MM = 1.6
+"""What a bench machine feeds."""
+
+SAME_SIZE = 0.06
+"""A pinned wire this near a sold size is that size: 0.035 in is sold as 0.9 mm."""
+
+
+def advise(case: Case, so_far: SoFar) -> Setting:
+    """Return the wire on the machine, else the size most schedules of this thickness use."""
+    transfer = str(so_far["transfer"].value)
+    ranges = [
+        each
+        for each in case.tables.records(WireRange)
+        if (each.family, each.transfer) == (case.family, transfer) and each.wire_mm <= LARGEST_MM
+    ]
+    sold = sorted({each.wire_mm for each in ranges})
+    fits = [size for size in WIRE if sold[0] <= size <= sold[-1]]
+    rows: tuple[str, ...] = ()
+    basis = Basis.PRACTICE
+    pinned = case.request.wire_diameter_mm
+    if pinned is not None:
+        size = nearest_size(pinned, WIRE)
+        if abs(size - pinned) > SAME_SIZE * pinned or size not in fits:
+            shown = joined([f"{each:g}" for each in fits])
+            raise InputError(
+                "wire",
+                f"{pinned:g} mm",
+                f"{shown} mm for {transfer} on {case.family}",
+                f"{nearest_size(pinned, fits):g} mm",
+            )
+        reason = Reason("the wire on the machine")
+    else:
+        size = nearest_size(
+            usual_wire_mm(
+                case.tables.derived(build_mig_seams), Bench(case.family, transfer), case.effective_mm
+            ),
+            sold,
+            case.equipment.shelf.wire_diameters_mm,
+        )
+        rated = [each for each in ranges if each.wire_mm == size]
+        best = min(rated, key=lambda each: each.basis.rank)
+        reason = Reason("the size that schedules of about this thickness use most", source=best.source_id)
+        basis, rows = best.basis, tuple(each.row_id for each in rated)
+    return Setting(
+        "wire_diameter",
+        basis,
+        (reason,),
+        tuple(dict.fromkeys(each.source_id for each in ranges if each.wire_mm == size)),
+        rows,
+        value=size,
+        unit="mm",
+        alternatives=tuple(Choice(each) for each in sold if each != size),
+    )
+
+
+def usual_wire_mm(seams: MigSeams, bench: Bench, thickness_mm: float) -> float:
+    """Return the wire with most votes among rows at or below the thickness, so that it never shrinks."""
+    usual = 0.0
+    steps = sorted({thickness_of(row) for row in seams.rows[bench]})
+    for step in [each for each in steps if each <= thickness_mm * 1.02] or steps[:1]:
+        votes = Counter[float]()
+        for row in seams.rows[bench]:
+            wire = wire_of(row)
+            distance = abs(thickness_of(row) - step) / step
+            if wire is not None and wire <= LARGEST_MM and distance <= BANDWIDTH:
+                votes[nearest_size(wire, WIRE)] += 1
+        if votes:
+            most = max(votes.values())
+            usual = max(usual, *(wire for wire, count in votes.items() if count == most))
+    return usual or min(wire for row in seams.rows[bench] if (wire := wire_of(row)) is not None)
