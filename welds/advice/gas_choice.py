@@ -1,23 +1,38 @@
 """Which gas of the tables serves this case; asked by every rule that depends on the gas."""
 
+from collections.abc import Mapping
+
 from welds.advice.case import Case
 from welds.advice.mig_seams import Bench, build_mig_seams
-from welds.advice.request import Transfer
+from welds.advice.request import Process, Transfer
 from welds.errors import InputError, NotCoveredError, nearest
-from welds.reference.shielding import Gas, find_gas, gas_uses
+from welds.reference.shielding import Gas, GasUse, find_gas, gas_uses
+from welds.reference.tables import Tables
 
 MOSTLY_HELIUM_PERCENT = 75.0
 """From here on a TIG gas behaves as helium does; below it as argon does."""
 
 
-def suitable_gases(case: Case, transfer: Transfer | None) -> list[Gas]:
-    """Return the gases that fit process, family and transfer; first those that schedules were printed for."""
-    uses = gas_uses(case.tables, case.request.process, case.family, transfer)
-    gases = [find_gas(case.tables, use.gas) for use in uses]
-    if transfer is None:
-        return gases
-    lines = case.tables.derived(build_mig_seams).volt_lines
-    return sorted(gases, key=lambda gas: (Bench(case.family, transfer), gas.id) not in lines)
+Orders = Mapping[tuple[str, str, Transfer | None], tuple[Gas, ...]]
+
+
+def suitable_gases(case: Case, transfer: Transfer | None) -> tuple[Gas, ...]:
+    """Return the gases that fit process, family and transfer, the usual one first."""
+    return case.tables.derived(build_orders).get((case.request.process, case.family, transfer), ())
+
+
+def build_orders(tables: Tables) -> Orders:
+    """Return the fitting gases of every case: those schedules were printed for first, then by standing."""
+    lines = tables.derived(build_mig_seams).volt_lines
+    orders: dict[tuple[str, str, Transfer | None], tuple[Gas, ...]] = {}
+    for family in {use.family for use in tables.records(GasUse)}:
+        for process, transfer in ((Process.TIG, None), *((Process.MIG, each) for each in Transfer)):
+            gases = [find_gas(tables, use.gas) for use in gas_uses(tables, process, family, transfer)]
+            if transfer is not None:
+                bench = Bench(family, transfer)
+                gases.sort(key=lambda gas: (bench, gas.id) not in lines)
+            orders[process, family, transfer] = tuple(gases)
+    return orders
 
 
 def choose_gas(case: Case, transfer: Transfer | None = None) -> tuple[Gas, str]:

@@ -10,7 +10,6 @@ from welds.advice.pooling import BANDWIDTH, GRADE_WEIGHT
 from welds.reference.basis import Basis
 from welds.reference.schedules import MigSchedule, TigSchedule
 
-
 R = TypeVar("R", TigSchedule, MigSchedule)
 
 FARTHEST = 2.5
@@ -45,7 +44,8 @@ def read_nearby(
         if pair is None or distance > log(FARTHEST):
             continue
         weight = GRADE_WEIGHT[row.basis] * exp(-0.5 * (distance / BANDWIDTH) ** 2)
-        weighed.append((weight, row, *pair))
+        low, high = pair
+        weighed.append((weight, row, low, high))
     if not weighed:
         return None
     heaviest = max(weight for weight, *_ in weighed)

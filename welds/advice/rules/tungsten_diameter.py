@@ -1,10 +1,12 @@
 """Tungsten diameter: thick enough for the current, thin enough for a steady arc."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from welds.advice.case import Case, SoFar
 from welds.advice.setting import Choice, Reason, Setting
 from welds.reference.basis import Basis
+from welds.reference.tables import Tables
 from welds.reference.tungsten import TungstenCurrent
 
 SHOP_MM = (0.5, 1.0, 1.6, 2.4, 3.2, 4.0, 4.8, 6.4)
@@ -64,16 +66,25 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     )
 
 
-def ratings(case: Case, polarity: str) -> list[Rating]:
-    """Return the rating of each shop diameter, thinnest first.
+def ratings(case: Case, polarity: str) -> tuple[Rating, ...]:
+    """Return the rating of each shop diameter, thinnest first."""
+    return case.tables.derived(build_ratings)[polarity]
+
+
+def build_ratings(tables: Tables) -> Mapping[str, tuple[Rating, ...]]:
+    """Return ratings by current type; pure tungsten is left out.
 
     The printed square-wave rows rule where they are held; recalled rows widen the upper end only half way.
     """
+    return {polarity: tuple(_ratings(tables, polarity)) for polarity in ("AC", "DCEN")}
+
+
+def _ratings(tables: Tables, polarity: str) -> list[Rating]:
     found = []
     for diameter in SHOP_MM:
         rows = [
             row
-            for row in case.tables.records(TungstenCurrent)
+            for row in tables.records(TungstenCurrent)
             if abs(row.diameter_mm - diameter) < 0.05
             and row.polarity == polarity
             and row.electrode_class != "pure"
