@@ -67,7 +67,7 @@ def test_figures_without_a_published_source_are_starred(chart) -> None:
 
 
 def test_empty_rows_and_columns_can_be_left_out(tig_card, answer) -> None:
-    chart = make_chart(tig_card.request, (1.0, 8.0), JOINTS, answer, keeps_empty=False)
+    chart = make_chart(tig_card.request, (1.0, 8.0), JOINTS, answer, keeps_rows=False, keeps_columns=False)
     assert chart.thicknesses_mm == (1.0,)
     assert chart.joints == (Joint.BUTT, Joint.TEE)
     assert [len(row) for row in chart.rows] == [2]
@@ -143,10 +143,14 @@ def test_mig_cells_add_feed_and_voltage(mig_card) -> None:
     assert cell_texts(chart.rows[0][0], chart.request.process, Units.METRIC) == (
         "80 A*",
         "70 to 90 A",
-        "5.1 m/min, 17 V",
+        "5.1 m/min, wire 0.8 mm, 17 V",
     )
     row = next(csv.DictReader(io.StringIO(chart_csv(chart))))
-    assert (row["wire_feed_start_m_min"], row["voltage_start_v"]) == ("5.1", "17")
+    assert (row["wire_feed_start_m_min"], row["voltage_start_v"], row["wire_diameter_mm"]) == (
+        "5.1",
+        "17",
+        "0.8",
+    )
 
 
 def test_default_rows_are_lengths_that_can_be_read() -> None:

@@ -14,7 +14,7 @@ from welds.report.wording import PROCESS_NAMES
 
 CELL_SETTINGS: Mapping[Process, tuple[str, ...]] = {
     Process.TIG: ("current",),
-    Process.MIG: ("current", "wire_feed", "voltage"),
+    Process.MIG: ("current", "wire_feed", "wire_diameter", "voltage"),
 }
 """What a cell carries, the figure to start with first."""
 
@@ -42,6 +42,7 @@ THICKNESSES: Mapping[Units, tuple[str, ...]] = {
 }
 """Rows of a chart for which no thicknesses were named: sizes that sheet is sold in."""
 
+_CELL_WORDS = {"wire_diameter": "wire "}
 _ORDER = {severity: rank for rank, severity in enumerate(Severity)}
 
 
@@ -90,12 +91,13 @@ def make_chart(
     joints: Sequence[Joint],
     answer: Callable[[Request], Card],
     *,
-    keeps_empty: bool = True,
+    keeps_rows: bool = True,
+    keeps_columns: bool = True,
 ) -> Chart:
     """Return the chart for `request` with its thickness and joint replaced cell by cell.
 
-    `keeps_empty` False leaves out rows and columns without any answer. Where nothing at all can be answered,
-    the first refusal is raised.
+    Rows and columns without any answer are kept, to say why, or left out. Where nothing at all can be
+    answered, the first refusal is raised.
     """
     cautions: dict[str, Caution] = {}
     refusals: list[WeldsError] = []
@@ -116,12 +118,10 @@ def make_chart(
     answered = {cell.joint for row in grid for cell in row if cell.settings}
     if refusals and not answered:
         raise refusals[0]
-    if not keeps_empty:
-        grid = [
-            [cell for cell in row if cell.joint in answered]
-            for row in grid
-            if any(cell.settings for cell in row)
-        ]
+    if not keeps_rows:
+        grid = [row for row in grid if any(cell.settings for cell in row)]
+    if not keeps_columns:
+        grid = [[cell for cell in row if cell.joint in answered] for row in grid]
     return Chart(
         request=request,
         machine=machine,
@@ -148,12 +148,12 @@ def chart_title(chart: Chart) -> str:
 
 def cell_texts(cell: Cell, process: Process, units: Units) -> tuple[str, ...]:
     """Return the cell's lines: the current with a star where no source covers it, its range, the rest."""
-    lines = [layout.setting_line(setting, process, units) for setting in cell.settings.values()]
-    if not lines:
+    lines = {name: layout.setting_line(each, process, units) for name, each in cell.settings.items()}
+    if "current" not in lines:
         return ("-",)
     star = "" if cell.basis is None or cell.basis.is_published else "*"
-    main, *others = lines
-    rest = ", ".join(line.start_text for line in others)
+    main = lines.pop("current")
+    rest = ", ".join(f"{_CELL_WORDS.get(name, '')}{line.start_text}" for name, line in lines.items())
     return tuple(text for text in (main.start_text + star, main.range_text, rest) if text)
 
 

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from html import escape
 from typing import Any
 
+from welds.advice.setting import Setting
 from welds.quantities.units import Units
 from welds.report import layout
 from welds.report.chart import CELL_SETTINGS, Cell, Chart, cell_texts, chart_title, problems
@@ -48,7 +49,8 @@ def _text_rows(chart: Chart, units: Units) -> Iterator[list[str]]:
         ]
         for line in range(max(len(column) for column in columns)):
             yield [column[line] if line < len(column) else "" for column in columns]
-        yield [""] * len(columns)
+        if row is not chart.rows[-1]:
+            yield [""] * len(columns)
 
 
 def chart_html(chart: Chart, units: Units) -> str:
@@ -105,9 +107,7 @@ def chart_csv(chart: Chart) -> str:
     for cell in chart.cells:
         line: dict[str, object] = {"thickness_mm": f"{cell.thickness_mm:.6g}", "joint": cell.joint.value}
         for name, setting in cell.settings.items():
-            if setting.band is not None:
-                for edge in ("low", "start", "high"):
-                    line[f"{name}_{edge}_{_suffix(setting.band.unit)}"] = f"{getattr(setting.band, edge):.6g}"
+            line.update(_figures(name, setting))
         writer.writerow(line | {"basis": cell.basis or "", "note": cell.problem})
     return out.getvalue()
 
@@ -138,15 +138,21 @@ def chart_json(chart: Chart) -> dict[str, Any]:
 
 
 def _figure_columns(chart: Chart) -> Iterator[str]:
-    units = {
-        name: setting.band.unit
-        for cell in chart.cells
-        for name, setting in cell.settings.items()
-        if setting.band
-    }
     for name in CELL_SETTINGS[chart.request.process]:
-        if name in units:
-            yield from (f"{name}_{edge}_{_suffix(units[name])}" for edge in ("low", "start", "high"))
+        first = next((cell.settings[name] for cell in chart.cells if name in cell.settings), None)
+        if first is not None:
+            yield from _figures(name, first)
+
+
+def _figures(name: str, setting: Setting) -> dict[str, str]:
+    """Return column name -> figure; a band takes three columns."""
+    if setting.band is None:
+        value = setting.value if isinstance(setting.value, str | bool) else f"{setting.value:.6g}"
+        return {f"{name}_{_suffix(setting.unit)}" if setting.unit else name: str(value)}
+    unit = _suffix(setting.band.unit)
+    return {
+        f"{name}_{edge}_{unit}": f"{getattr(setting.band, edge):.6g}" for edge in ("low", "start", "high")
+    }
 
 
 def _suffix(unit: str) -> str:

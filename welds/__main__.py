@@ -1,0 +1,36 @@
+"""The one entry, `welds` and `python -m welds`: lends the command line what needs Qt, imported on use."""
+
+import sys
+
+from welds.cli.main import main as run_command_line
+from welds.quantities.units import Units
+
+
+def open_window() -> int:
+    """Open the window and return its exit code."""
+    from welds.gui.app import run
+
+    return run(sys.argv)
+
+
+def write_pdf(path: str, report: object, units: Units) -> None:
+    """Write a card or a chart as PDF."""
+    from welds.advice.card import Card
+    from welds.gui.pdf import write_card_pdf, write_chart_pdf
+    from welds.report.chart import Chart
+
+    if isinstance(report, Card):
+        write_card_pdf(path, report, units)
+    elif isinstance(report, Chart):
+        write_chart_pdf(path, report, units)
+    else:
+        raise TypeError(f"neither a card nor a chart: {type(report)}")
+
+
+def main() -> int:
+    """Run what the command line asks for."""
+    return run_command_line(sys.argv[1:], open_window=open_window, write_pdf=write_pdf)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

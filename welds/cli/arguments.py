@@ -1,0 +1,71 @@
+"""Reading the command line: argparse, but every slip becomes one InputError with the nearest right word."""
+
+import argparse
+from collections.abc import Sequence
+from typing import NoReturn
+
+from welds.errors import InputError, nearest
+
+STDOUT = "-"
+"""A file name that means standard output."""
+
+
+class Parser(argparse.ArgumentParser):
+    """A parser that raises instead of printing its usage and leaving."""
+
+    def __init__(self, prog: str, description: str) -> None:
+        super().__init__(prog=prog, description=description, allow_abbrev=False)
+
+    def error(self, message: str) -> NoReturn:
+        """Turn argparse's complaint into one of ours."""
+        option, _, rest = message.removeprefix("argument ").partition(": ")
+        if rest.startswith("expected"):
+            option = option.split("/")[0]
+            raise InputError(option, "nothing", f"one value, as in {option}=VALUE")
+        raise InputError("command line", message, f"{self.prog} --help lists what it takes")
+
+    def read(self, argv: Sequence[str]) -> argparse.Namespace:
+        """Return the options; whatever is left over is refused with the nearest option."""
+        options, unknown = self.parse_known_args(argv)
+        if unknown:
+            known = [name for action in self._actions for name in action.option_strings]
+            word = unknown[0].split("=")[0]
+            if not word.startswith("-"):
+                raise InputError(self.prog, word, "options only; a value stands behind its option")
+            raise InputError(self.prog, word, "one of its options (--help lists them)", nearest(word, known))
+        return options
+
+
+class Once(argparse.Action):
+    """Stores one value, and refuses a second one rather than forgetting the first."""
+
+    def __call__(
+        self,
+        parser: argparse.ArgumentParser,
+        namespace: argparse.Namespace,
+        values: object,
+        option_string: str | None = None,
+    ) -> None:
+        """Store the value, or raise InputError where there is one."""
+        if getattr(namespace, self.dest) is not None:
+            raise InputError(option_string or self.dest, values, "given once")
+        setattr(namespace, self.dest, values)
+
+
+def add_common(parser: Parser) -> None:
+    """Add what every command takes."""
+    group = parser.add_argument_group("for every command")
+    group.add_argument("--json", action="store_true", help="print JSON, always metric")
+    group.add_argument(
+        "--units", action=Once, metavar="metric|inch", help="units to read bare numbers in and to show"
+    )
+    group.add_argument("--bench", action=Once, metavar="FILE", help="your machine and shelf, a YAML file")
+    group.add_argument("--lang", action=Once, metavar="en", help="language of the words")
+
+
+def add_file(parser: argparse._ActionsContainer, name: str, what: str, *, needs_name: bool = False) -> None:
+    """Add an option that writes a file; without a name it goes to standard output, where that is possible."""
+    if needs_name:
+        parser.add_argument(name, action=Once, metavar="FILE", help=what)
+    else:
+        parser.add_argument(name, action=Once, nargs="?", const=STDOUT, metavar="FILE", help=what)

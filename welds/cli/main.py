@@ -1,0 +1,97 @@
+"""The command line: finds the command, and turns every error into one line and an exit code."""
+
+import os
+import sys
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING
+
+from welds import __version__
+from welds.errors import FileUnavailableError, InputError, WeldsError, nearest
+
+if TYPE_CHECKING:
+    from welds.cli.card import WritePdf
+
+COMMANDS = {
+    "card": "a set-up for one joint",
+    "chart": "a wall chart for one metal and process",
+    "tables": "the reference tables: list, show NAME, check [DIR], sources",
+}
+_HELP = ("-h", "--help", "help")
+_VERSION = ("--version", "version")
+ANSWERED = 0
+INTERRUPTED = 130
+
+
+def main(argv: Sequence[str], *, open_window: Callable[[], int], write_pdf: "WritePdf") -> int:
+    """Run one command and return its exit code: 0, 2 bad input, 3 not in the tables, 4 file unavailable.
+
+    Without arguments the window is opened. Nothing but answers goes to standard output.
+    """
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="backslashreplace")
+    try:
+        if not argv:
+            return open_window()
+        code = _run(argv, write_pdf)
+        if sys.stdout is not None:
+            sys.stdout.flush()
+    except WeldsError as error:
+        return _complain(error)
+    except SystemExit as leaving:  # argparse leaves by itself after printing its help
+        return leaving.code if isinstance(leaving.code, int) else ANSWERED
+    except KeyboardInterrupt:
+        return INTERRUPTED
+    except BrokenPipeError:  # the reader has seen enough
+        _close_stdout()
+        return ANSWERED
+    except OSError as error:
+        _close_stdout()
+        return _complain(FileUnavailableError("standard output", error.strerror or str(error)))
+    else:
+        return code
+
+
+def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
+    command, *rest = argv
+    if command in _VERSION:
+        print(f"welds {__version__}")
+    elif command in _HELP:
+        print(_usage())
+    elif command == "card":
+        from welds.cli import card
+
+        card.run(rest, write_pdf)
+    elif command == "chart":
+        from welds.cli import chart
+
+        chart.run(rest, write_pdf)
+    elif command == "tables":
+        from welds.cli import tables
+
+        return tables.run(rest)
+    else:
+        known = (*COMMANDS, "--version", "--help")
+        raise InputError("command", command, ", ".join(known), nearest(command, known))
+    return ANSWERED
+
+
+def _usage() -> str:
+    width = max(map(len, COMMANDS))
+    lines = (f"  welds {name.ljust(width)}  {what}" for name, what in COMMANDS.items())
+    return "\n".join(
+        ["welds opens the window; with a command it answers here:", *lines, "welds COMMAND --help says more."]
+    )
+
+
+def _complain(error: WeldsError) -> int:
+    if sys.stderr is not None:
+        print(f"welds: {' '.join(str(error).split())}", file=sys.stderr)
+    return error.exit_code
+
+
+def _close_stdout() -> None:
+    """Point standard output at nothing, so that the interpreter's own last flush stays quiet."""
+    nowhere = os.open(os.devnull, os.O_WRONLY)
+    os.dup2(nowhere, 1)
+    os.close(nowhere)

@@ -1,0 +1,50 @@
+"""What every command needs before it can answer: tables, units, bench."""
+
+import argparse
+from dataclasses import dataclass
+from pathlib import Path
+
+from welds.advice.equipment import GENERIC, Equipment
+from welds.errors import InputError, nearest
+from welds.quantities.units import Units
+from welds.reference.tables import Tables
+
+_LANGUAGES = ("en",)
+
+
+@dataclass(frozen=True, slots=True)
+class Session:
+    """Tables and equipment in use; `asked_units` is None where the person did not say."""
+
+    tables: Tables
+    equipment: Equipment
+    asked_units: Units | None
+
+    @property
+    def units(self) -> Units:
+        """The units to show."""
+        return self.asked_units or Units.METRIC
+
+
+def check_common(options: argparse.Namespace) -> Units | None:
+    """Return the units that were asked for; refuse a language there is no translation for."""
+    if options.lang is not None and options.lang not in _LANGUAGES:
+        raise InputError("--lang", options.lang, "en (the only language so far)")
+    if options.units is None:
+        return None
+    names = [each.value for each in Units]
+    if options.units not in names:
+        raise InputError("--units", options.units, ", ".join(names), nearest(options.units, names))
+    return Units(options.units)
+
+
+def open_session(options: argparse.Namespace) -> Session:
+    """Load the tables, the person's own rows over them, and the bench file where one is named."""
+    from welds.bench.folders import tables_folder
+    from welds.bench.load import load_equipment
+    from welds.reference.load import load_tables
+
+    units = check_common(options)
+    tables = load_tables(tables_folder())
+    equipment = load_equipment(Path(options.bench), tables) if options.bench is not None else GENERIC
+    return Session(tables, equipment, units)

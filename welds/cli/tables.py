@@ -1,0 +1,159 @@
+"""`welds tables`: what the advice rests on."""
+
+import argparse
+import csv
+import io
+import sys
+import textwrap
+from collections.abc import Callable, Mapping, Sequence
+from pathlib import Path
+
+from welds.cli.arguments import Parser, add_common
+from welds.cli.output import print_json, print_text, unavailable
+from welds.cli.session import check_common, open_session
+from welds.errors import InputError, ReferenceDataError, nearest
+from welds.reference.basis import Basis
+from welds.reference.tables import Row, Table
+
+DESCRIPTION = "The reference tables: list, show NAME, check [DIR], sources."
+_WIDTH, _CELL = 100, 28
+
+
+def run(argv: Sequence[str]) -> int:
+    """Run the named action and return its exit code."""
+    parser = Parser("welds tables", DESCRIPTION)
+    parser.add_argument("action", nargs="?", help=", ".join(_ACTIONS))
+    parser.add_argument("name", nargs="?", help="a table's name, or a folder for check")
+    parser.add_argument("--csv", action="store_true", help="with show: every column, as CSV")
+    add_common(parser)
+    options = parser.read(argv)
+    if options.action not in _ACTIONS:
+        near = nearest(options.action, _ACTIONS) if options.action else None
+        raise InputError("welds tables", options.action or "nothing", ", ".join(_ACTIONS), near)
+    return _ACTIONS[options.action](options) or 0
+
+
+def _list(options: argparse.Namespace) -> None:
+    _no_name(options)
+    tables = open_session(options).tables
+    rows = [tables.table(name) for name in tables.names]
+    if options.json:
+        print_json(
+            [{"name": table.name, "title": table.sheet.title, "rows": len(table.rows)} for table in rows]
+        )
+        return
+    print_text(
+        _columns([["table", "rows", "what"]] + [[t.name, str(len(t.rows)), t.sheet.title] for t in rows])
+    )
+
+
+def _show(options: argparse.Namespace) -> None:
+    tables = open_session(options).tables
+    if not options.name:
+        raise InputError("welds tables show", "nothing", f"a table's name: {', '.join(tables.names)}")
+    table = tables.table(options.name)
+    if options.json:
+        print_json([_plain(row) for row in table.rows])
+    elif options.csv:
+        print_text(_csv(table))
+    else:
+        print_text(f"{table.sheet.title}\n" + "\n".join(textwrap.wrap(table.sheet.about, _WIDTH)))
+        names = [
+            name for name in table.sheet.columns if any(row[name] not in ("", None, ()) for row in table.rows)
+        ]
+        cells = [[_short(row[name]) for name in names] for row in table.rows]
+        print_text("\n" + _columns([names, *cells]))
+
+
+def _check(options: argparse.Namespace) -> int:
+    from welds.bench.folders import tables_folder
+    from welds.reference.check import check_folder, check_shipped
+
+    check_common(options)
+    if options.name:
+        folder = Path(options.name)
+        try:
+            list(folder.iterdir())
+        except (OSError, ValueError) as error:
+            raise unavailable(options.name, error) from error
+        faults = check_folder(folder)
+    else:
+        own = tables_folder()
+        faults = check_shipped() + (check_folder(own) if own.is_dir() and any(own.glob("*.csv")) else [])
+    if options.json:
+        print_json({"faults": faults, "ok": not faults})
+    elif faults:
+        print("\n".join(faults), file=sys.stderr)
+    else:
+        print_text("no faults found")
+    return ReferenceDataError.exit_code if faults else 0
+
+
+def _sources(options: argparse.Namespace) -> None:
+    _no_name(options)
+    sources = open_session(options).tables.sources.values()
+    if options.json:
+        fields = ("id", "citation", "publisher", "year", "status", "how_read", "caution")
+        print_json([{name: getattr(source, name) for name in fields} for source in sources])
+        return
+    for source in sources:
+        text = f"{source.id}: {source.citation}. Read: {source.how_read}." + (
+            f" Caution: {source.caution}." if source.caution else ""
+        )
+        print_text("\n".join(textwrap.wrap(text, _WIDTH, subsequent_indent="    ")))
+
+
+def _no_name(options: argparse.Namespace) -> None:
+    if options.name:
+        raise InputError(f"welds tables {options.action}", options.name, "nothing more")
+
+
+def _plain(row: Row) -> dict[str, object]:
+    return {name: _json_cell(value) for name, value in row.items()}
+
+
+def _json_cell(value: object) -> object:
+    if isinstance(value, tuple):
+        return [_json_cell(each) for each in value]
+    return value.value if isinstance(value, Basis) else value
+
+
+def _text_cell(value: object) -> str:
+    if value is None:
+        return ""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, float):
+        return f"{value:.10g}"
+    if isinstance(value, tuple):
+        return "; ".join("=".join(map(str, each)) if isinstance(each, tuple) else str(each) for each in value)
+    return str(value)
+
+
+def _short(value: object) -> str:
+    text = " ".join(_text_cell(value).split())
+    return text if len(text) <= _CELL else f"{text[: _CELL - 3]}..."
+
+
+def _csv(table: Table) -> str:
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\n")
+    writer.writerow(table.sheet.columns)
+    writer.writerows([_text_cell(row[name]) for name in table.sheet.columns] for row in table.rows)
+    return out.getvalue()
+
+
+def _columns(rows: Sequence[Sequence[str]]) -> str:
+    widths = [max(len(row[column]) for row in rows) for column in range(len(rows[0]))]
+    lines = (
+        "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip() for row in rows
+    )
+    return "\n".join(lines)
+
+
+_ACTIONS: Mapping[str, Callable[[argparse.Namespace], int | None]] = {
+    "list": _list,
+    "show": _show,
+    "check": _check,
+    "sources": _sources,
+}
