@@ -111,8 +111,11 @@ def _within_wire(case: Case, transfer: str, wire: float, band: Band) -> tuple[Ba
     if not ranges:
         return band, []
     lowest = min(row.current_min_a for row in ranges)
-    clipped, reasons = clip(band, f"{wire:g} mm wire", lowest, max(highs, default=None), "A")
-    return clipped, [Reason(each.text, source=ranges[0].source_id) for each in reasons]
+    clipped, reasons = clip(band, f"{wire:g} mm wire", None, max(highs, default=None), "A")
+    words = [each.text for each in reasons]
+    if clipped.start < lowest:
+        words.append(f"{wire:g} mm wire is usual from {lowest:g} A: a thinner one burns steadier here")
+    return clipped, [Reason(text, source=ranges[0].source_id) for text in words]
 
 
 def _whole(band: Band) -> Band:

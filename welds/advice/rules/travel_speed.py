@@ -11,10 +11,10 @@ from welds.physics.conduction import speed_for_power_share
 from welds.quantities.band import Band
 from welds.reference.basis import Basis
 
-UNPRINTED_MM_S = (1.5, 2.5, 4.0)
+UNPRINTED_MM_S = {Process.TIG: (1.5, 2.5, 4.0), Process.MIG: (5.0, 7.5, 11.0)}
 SLOWEST_MM_S = 0.8
-WIDTH_OF_THICKNESS = 1.5
-"""Fused width assumed for the balance, as a multiple of the sheet."""
+LEAST_WIDTH_MM, WIDTH_OF_THICKNESS = 2.0, 1.5
+"""Fused width assumed for the balance: this much and a multiple of the sheet."""
 
 
 def advise(case: Case, so_far: SoFar) -> Setting | None:
@@ -22,7 +22,7 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
     if case.request.joint is Joint.PLUG:
         return None
     if case.request.process is Process.MIG:
-        return _printed(_mig(case, so_far), Basis.RECALLED)
+        return _printed(_mig(case, so_far), Process.MIG)
     hand = case.request.hand.value
     found = read_nearby(
         rows_of_hand(case, so_far, hand),
@@ -33,7 +33,7 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
         slower = _from_brisk(case, so_far)
         if slower is not None:
             return slower
-    return _printed(found, Basis.PRACTICE)
+    return _printed(found, Process.TIG)
 
 
 def _mig(case: Case, so_far: SoFar) -> Nearby | None:
@@ -44,7 +44,7 @@ def _mig(case: Case, so_far: SoFar) -> Nearby | None:
     )
 
 
-def _printed(found: Nearby | None, otherwise: Basis) -> Setting:
+def _printed(found: Nearby | None, process: Process) -> Setting:
     if found is None:
         reason = Reason("no row prints a travel here: a hand's usual pace", source="COMMON_PRACTICE")
         return Setting(
@@ -52,7 +52,7 @@ def _printed(found: Nearby | None, otherwise: Basis) -> Setting:
             Basis.PRACTICE,
             (reason,),
             ("COMMON_PRACTICE",),
-            band=Band(*UNPRINTED_MM_S, "mm/s"),
+            band=Band(*UNPRINTED_MM_S[process], "mm/s"),
         )
     reason = Reason(f"{len(found.rows)} rows of about this thickness", source=found.sources[0])
     band = Band(round(found.low, 2), round(found.start, 2), round(found.high, 2), "mm/s")
@@ -81,7 +81,7 @@ def _from_brisk(case: Case, so_far: SoFar) -> Setting | None:
             speed_for_power_share(
                 metal.conductivity_w_mk,
                 metal.density_kg_m3 * metal.specific_heat_j_kgk,
-                WIDTH_OF_THICKNESS * case.effective_mm,
+                LEAST_WIDTH_MM + WIDTH_OF_THICKNESS * case.effective_mm,
                 speed,
                 share,
             ),

@@ -2,9 +2,12 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import log
 
 from welds.advice.case import Case, SoFar
+from welds.advice.nearby import pair_of, read_nearby
 from welds.advice.setting import Choice, Reason, Setting
+from welds.advice.tig_rows import rows_of_family
 from welds.reference.basis import Basis
 from welds.reference.tables import Tables
 from welds.reference.tungsten import TungstenCurrent
@@ -23,7 +26,7 @@ class Rating:
 
 
 def advise(case: Case, so_far: SoFar) -> Setting:
-    """Return the thinnest tungsten whose rating holds the start current with room for the band's top.
+    """Return the tungsten that schedules of this sheet print, if its rating holds the current with room.
 
     Oxide-alloyed rows serve; on AC the balanced and unbalanced rows bound the rating, since the usual balance
     lies between them.
@@ -36,7 +39,15 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     able = [each for each in on_hand if each.high_a >= current.high and each.low_a <= current.start]
     able = able or [each for each in on_hand if each.high_a >= current.start]
     reasons: list[Reason] = []
-    if able:
+    printed = read_nearby(
+        rows_of_family(case, so_far),
+        case.effective_mm,
+        lambda row: pair_of(row.electrode_min_mm, row.electrode_max_mm),
+    )
+    if able and printed:
+        chosen = min(able, key=lambda each: abs(log(each.diameter_mm / printed.start)))
+        reasons.append(Reason("nearest to what schedules of this sheet print", source=printed.sources[0]))
+    elif able:
         chosen = able[0]
     else:
         chosen = (on_hand or rated)[-1]

@@ -16,6 +16,9 @@ from welds.reference.settings import WireRange
 LARGEST_MM = 1.6
 """What a bench machine feeds."""
 
+USUAL_LARGEST_MM = {"carbon-steel": 1.2, "stainless": 1.2}
+"""Shop practice: thicker steel wire is chosen only where it is asked for."""
+
 SAME_SIZE = 0.06
 """A pinned wire this near a sold size is that size: 0.035 in is sold as 0.9 mm."""
 
@@ -71,15 +74,16 @@ def advise(case: Case, so_far: SoFar) -> Setting:
 def usual_wire_mm(seams: MigSeams, bench: Bench, thickness_mm: float) -> float:
     """Return the wire with most votes among rows at or below the thickness, so that it never shrinks."""
     usual = 0.0
+    largest = USUAL_LARGEST_MM.get(bench.family, LARGEST_MM)
     steps = sorted({thickness_of(row) for row in seams.rows[bench]})
     for step in [each for each in steps if each <= thickness_mm * 1.02] or steps[:1]:
         votes = Counter[float]()
         for row in seams.rows[bench]:
             wire = wire_of(row)
             distance = abs(thickness_of(row) - step) / step
-            if wire is not None and wire <= LARGEST_MM and distance <= BANDWIDTH:
+            if wire is not None and wire <= largest and distance <= BANDWIDTH:
                 votes[nearest_size(wire, WIRE)] += 1
         if votes:
             most = max(votes.values())
             usual = max(usual, *(wire for wire, count in votes.items() if count == most))
-    return usual or min(wire for row in seams.rows[bench] if (wire := wire_of(row)) is not None)
+    return usual or largest
