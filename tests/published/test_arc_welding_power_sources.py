@@ -1,7 +1,7 @@
 """IEC 60974-1, Arc welding equipment, part 1: welding power sources.
 
-Clause 11.2, conventional load voltage (from memory, high confidence: the clause text was not at hand), and the
-ten-minute duty cycle, with the square law as taught beside it. Glossary entry on duty cycle as read in
+Clause 11.2, conventional load voltage (from memory, high confidence: the clause text was not at hand), and
+the ten-minute duty cycle, with the square law as taught beside it. Glossary entry on duty cycle as read in
 [AWS_GLOSSARY_DUTY]: 300 A at 60 % is six minutes in ten.
 """
 

@@ -1,7 +1,7 @@
 """Heat input: EN 1011-1 factors and the forms quoted for EN 1011-2 [EN1011-2-Q], [TWI_FAQ_HI].
 
-Q = k U I / v; k is 0.6 for TIG (141) and 0.8 for MIG and MAG (131, 135). The printed arc energy is 20 V, 300 A,
-2.5 mm/s: 2400 J/mm [ARC-ENERGY-Q].
+Q = k U I / v; k is 0.6 for TIG (141) and 0.8 for MIG and MAG (131, 135). The printed arc energy is 20 V,
+300 A, 2.5 mm/s: 2400 J/mm [ARC-ENERGY-Q].
 """
 
 import pytest

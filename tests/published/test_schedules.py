@@ -8,6 +8,7 @@ from the others, which is a test of the advice itself.
 """
 
 import pytest
+
 from tests.published.schedule_scores import left_out_scores, mig_rows, scores, summary, table, tig_rows
 from welds.reference.tables import Tables
 
