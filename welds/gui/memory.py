@@ -1,0 +1,100 @@
+"""The last request, remembered in a small file of the configuration folder."""
+
+import json
+from dataclasses import asdict, dataclass, field, fields
+from pathlib import Path
+
+from welds.gui.engine import Fields
+
+SCHEMA = "welds.last-use/1"
+FILE_NAME = "last-use.json"
+UNITS = ("metric", "inch")
+
+
+@dataclass(frozen=True, slots=True)
+class LastUse:
+    """The request as it was typed, and the units it was read in."""
+
+    fields: Fields = field(default_factory=dict)
+    units: str = "metric"
+
+
+@dataclass(frozen=True, slots=True)
+class Loaded:
+    """The remembered use, and one line for the status bar when it could not be read."""
+
+    last_use: LastUse
+    trouble: str = ""
+
+
+class Memory:
+    """Reads and writes the last use; a broken file is set aside, never thrown away."""
+
+    def __init__(self, folder: Path) -> None:
+        self._file = folder / FILE_NAME
+
+    def load(self) -> Loaded:
+        """Return what was remembered, or a fresh start with the reason."""
+        try:
+            text = self._file.read_text(encoding="utf-8")
+        except FileNotFoundError:
+            return Loaded(LastUse())
+        except UnicodeDecodeError:
+            return self._set_aside("it is not text")
+        except OSError as error:
+            return Loaded(
+                LastUse(), f"The last request could not be read ({error.strerror}); starting fresh."
+            )
+        try:
+            return Loaded(_checked(json.loads(text)))
+        except (ValueError, RecursionError) as error:
+            return self._set_aside(str(error))
+
+    def save(self, last_use: LastUse) -> str:
+        """Write the last use in one move; return "" or one line that says why it is not remembered."""
+        fresh = self._file.with_suffix(".new")
+        try:
+            self._file.parent.mkdir(parents=True, exist_ok=True)
+            fresh.write_text(json.dumps({"schema": SCHEMA, **asdict(last_use)}, indent=1), encoding="utf-8")
+            fresh.replace(self._file)
+        except OSError as error:
+            return f"This request will not be remembered: {error.strerror}."
+        return ""
+
+    def _set_aside(self, problem: str) -> Loaded:
+        number = 1
+        while (aside := self._file.with_name(f"{FILE_NAME}.broken-{number}")).exists():
+            number += 1
+        try:
+            self._file.replace(aside)
+        except OSError as error:
+            return Loaded(
+                LastUse(),
+                f"The last request is unreadable ({problem}) and stays where it is: {error.strerror}.",
+            )
+        return Loaded(
+            LastUse(), f"The last request was unreadable ({problem}); starting fresh. Kept as {aside.name}."
+        )
+
+
+def _checked(data: object) -> LastUse:
+    if not isinstance(data, dict) or data.get("schema") != SCHEMA:
+        raise ValueError("not a file of this program's version")
+    known = {item.name for item in fields(LastUse)}
+    values = {name: value for name, value in data.items() if name in known}
+    request = values.get("fields", {})
+    if not isinstance(request, dict):
+        raise ValueError("the request is not a list of named texts")
+    if values.get("units", UNITS[0]) not in UNITS:
+        raise ValueError(f"units are {values['units']!r:.40}")
+    return LastUse(
+        **{**values, "fields": {str(name): _text_or_texts(value) for name, value in request.items()}}
+    )
+
+
+def _text_or_texts(value: object) -> str | tuple[str, ...]:
+    if isinstance(value, str):
+        return value
+    if isinstance(value, list) and all(isinstance(item, str) for item in value):
+        return tuple(value)
+    raise ValueError("the request holds something that is not text")
