@@ -1,0 +1,214 @@
+"""The card side of the page, in reading order: what can hurt, the big figures, the rest, the reasons."""
+
+from collections.abc import Callable, Collection
+
+from PySide6.QtCore import QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QPainter, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
+
+from welds.advice.card import NOTICE
+from welds.gui.card_face import CardFace
+from welds.gui.widgets.caution_bar import CautionBar
+from welds.gui.widgets.caution_fold import CautionFold
+from welds.gui.widgets.drawing_view import DrawingView
+from welds.gui.widgets.even_grid import EvenGrid
+from welds.gui.widgets.figure_strip import FigureStrip
+from welds.gui.widgets.figure_tile import FigureTile
+from welds.gui.widgets.line_sheet import LineSheet
+from welds.gui.widgets.reason_list import ReasonList
+from welds.gui.widgets.refusal_bar import RefusalBar
+from welds.gui.widgets.setting_row import SettingGroup
+from welds.gui.widgets.texts import clear_layout, label, set_property, set_text
+
+SCROLLBAR_PX = 20
+"""Room right of the sheets, so that everything ends on one line whether there is a scroll bar or not."""
+
+DRAWING_PX = (234, 310)
+"""Lowest and highest a drawing gets; in between it follows the window."""
+
+PaintCard = Callable[[QPainter, QRectF, CardFace], None]
+
+
+class CardPanel(QWidget):
+    """Shows a card face; reports ticks and the wish to go to the nearest answer."""
+
+    ticked = Signal(str, bool)
+    asked_for_nearest = Signal()
+
+    def __init__(self, paint_joint: PaintCard, paint_wave: PaintCard, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._paint_joint, self._paint_wave = paint_joint, paint_wave
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(12, 8, 8, 6)
+        layout.setSpacing(6)
+        layout.addLayout(self._header())
+        self.refusal = RefusalBar(self)
+        self.refusal.asked_for_nearest.connect(self.asked_for_nearest)
+        row = QHBoxLayout()
+        row.setContentsMargins(0, 0, SCROLLBAR_PX, 0)
+        row.addWidget(self.refusal)
+        layout.addLayout(row)
+        layout.addWidget(self._scroll(), 1)
+        layout.addStretch(0)
+        self._notice = label(NOTICE, "small", wrap=True, parent=self)
+        row = QHBoxLayout()
+        row.setContentsMargins(0, 0, SCROLLBAR_PX, 0)
+        row.addWidget(self._notice)
+        layout.addLayout(row)
+
+    def show_face(self, face: CardFace, ticks: Collection[str]) -> None:
+        """Show a card that answers the request."""
+        self.refusal.hide()
+        self.body.setEnabled(True)
+        set_text(self._title, face.title)
+        set_text(self._subtitle, face.subtitle)
+        set_text(self._notice, face.notice)
+        self.stops.show_stops(face.stops, ticks)
+        self.warnings.show_cautions(face.warnings)
+        self.main.show_figure(face.main)
+        self._show_main_reasons()
+        self.big.show_figures(face.big)
+        self._show_groups(face)
+        self._show_drawings(face)
+        set_text(self._weak, self._weak_words(face))
+        self.steps.show_lines(
+            [(f"{number}.", step.text, step.source, "") for number, step in enumerate(face.steps, 1)]
+        )
+        self.checks.show_lines(
+            [
+                ("\u2713" if check.ok else "\u2717", check.text, "", "" if check.ok else "warn")
+                for check in face.checks
+            ]
+        )
+        self.notes.show_cautions(face.notes)
+        self.area.show()
+
+    def show_refusal(self, reason: str, button: str = "") -> None:
+        """Say why there is no card; the last one stays, greyed."""
+        below = self.tr("The card below is for the request before this one.") if self._title.text() else ""
+        self.refusal.show_reason(reason, below, button)
+        self.body.setEnabled(False)
+
+    def show_readiness(self, *, is_stale: bool, open_stops: int) -> None:
+        """Say in words whether the card may be used."""
+        if is_stale:
+            words, tone = self.tr("OLD CARD") if self._title.text() else self.tr("NO CARD"), "warn"
+        elif open_stops:
+            words, tone = self.tr("NOT READY: {count} to tick").format(count=open_stops), "stop"
+        else:
+            words, tone = self.tr("READY"), "good"
+        self.state.setText(words)
+        self.state.setAccessibleName(self.tr("State of the card: {words}").format(words=words))
+        set_property(self.state, "tone", tone)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        for drawing in (self.joint, self.wave):
+            drawing.setFixedHeight(min(max(self.height() * 3 // 10, DRAWING_PX[0]), DRAWING_PX[1]))
+
+    def _header(self) -> QHBoxLayout:
+        self._title = label(role="title", wrap=True, parent=self)
+        self._subtitle = label(role="soft", wrap=True, parent=self)
+        self.state = QPushButton(self)
+        self.state.setProperty("kind", "state")
+        self.state.clicked.connect(self._on_state_clicked)
+        words = QVBoxLayout()
+        words.setSpacing(0)
+        words.addWidget(self._title)
+        words.addWidget(self._subtitle)
+        row = QHBoxLayout()
+        row.setContentsMargins(0, 0, SCROLLBAR_PX, 0)
+        row.addLayout(words, 1)
+        row.addWidget(self.state, 0, Qt.AlignmentFlag.AlignTop)
+        return row
+
+    def _scroll(self) -> QScrollArea:
+        self.body = QWidget(self)
+        self.body.setProperty("scrolled", "true")
+        self.stops = CautionBar(self.body)
+        self.stops.ticked.connect(self.ticked)
+        self.warnings = CautionFold("warn", "\u25b2", self.tr("Cautions"), self.body)
+        self.main = FigureTile(is_main=True, parent=self.body)
+        self.main.setMinimumWidth(240)
+        self.main.why.toggled.connect(lambda _on: self._show_main_reasons())
+        self.joint = DrawingView(self.tr("The joint with the torch"), QSize(260, DRAWING_PX[0]), self.body)
+        self.wave = DrawingView(self.tr("The AC wave"), QSize(220, DRAWING_PX[0]), self.body)
+        self._main_reasons = ReasonList(self.body)
+        self._main_reasons.hide()
+        self.big = FigureStrip(parent=self.body)
+        self._weak = label(role="soft", tone="warn", wrap=True, parent=self.body)
+        self._groups: list[SettingGroup] = []
+        self._group_grid = EvenGrid(400, spacing=8, max_columns=3)
+        self.steps = LineSheet(self.tr("Before the arc, in this order"), self.body)
+        self.checks = LineSheet(self.tr("Checked"), self.body)
+        self.notes = CautionFold("raised", "\u00b7", self.tr("Notes"), self.body)
+        row = QHBoxLayout()
+        row.setSpacing(8)
+        row.addWidget(self.main, 10)
+        row.addWidget(self.joint, 13)
+        row.addWidget(self.wave, 11)
+        ends = EvenGrid(400, spacing=8, max_columns=2)
+        ends.addWidget(self.steps)
+        ends.addWidget(self.checks)
+        layout = QVBoxLayout(self.body)
+        layout.setContentsMargins(0, 0, SCROLLBAR_PX - 14, 0)
+        layout.setSpacing(8)
+        layout.addWidget(self.stops)
+        layout.addWidget(self.warnings)
+        layout.addLayout(row)
+        layout.addWidget(self._main_reasons)
+        layout.addWidget(self.big)
+        layout.addWidget(self._weak)
+        layout.addLayout(self._group_grid)
+        layout.addLayout(ends)
+        layout.addWidget(self.notes)
+        layout.addStretch(1)
+        self.area = QScrollArea(self)
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.area.setWidget(self.body)
+        self.area.hide()
+        return self.area
+
+    def _show_main_reasons(self) -> None:
+        figure = self.main.figure
+        if figure is not None and self.main.why.isChecked():
+            self._main_reasons.show_figure(figure)
+        self._main_reasons.setVisible(self.main.why.isChecked())
+
+    def _show_groups(self, face: CardFace) -> None:
+        shape = [[figure.name for figure in group.figures] for group in face.groups]
+        if shape == [[row.figure.name for row in group.rows if row.figure] for group in self._groups]:
+            for shown, wanted in zip(self._groups, face.groups, strict=True):
+                shown.show_group(wanted)
+            return
+        opened = {name for group in self._groups for name in group.opened()}
+        clear_layout(self._group_grid)
+        self._groups = [SettingGroup(group, opened, self.body) for group in face.groups]
+        for group in self._groups:
+            self._group_grid.addWidget(group)
+            group.show()
+
+    def _show_drawings(self, face: CardFace) -> None:
+        self.joint.show_drawing(lambda painter, area: self._paint_joint(painter, area, face), face.title)
+        self.wave.setVisible(face.has_wave)
+        wave = (lambda painter, area: self._paint_wave(painter, area, face)) if face.has_wave else None
+        self.wave.show_drawing(wave, self.tr("Time runs to the right; up is electrode positive."))
+
+    def _weak_words(self, face: CardFace) -> str:
+        if not face.weak:
+            return ""
+        words = self.tr(
+            "No published source stands behind: {names}."
+            " These figures are common practice or from memory; try them on scrap."
+        )
+        return words.format(names=", ".join(face.weak))
+
+    def _on_state_clicked(self) -> None:
+        self.area.verticalScrollBar().setValue(0)
+        for box in self.stops.boxes.values():
+            if not box.isChecked():
+                box.setFocus(Qt.FocusReason.ShortcutFocusReason)
+                return

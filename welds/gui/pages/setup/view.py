@@ -1,0 +1,109 @@
+"""The set-up page: request on the left, card on the right, joined to one presenter."""
+
+from PySide6.QtCore import QByteArray, Qt
+from PySide6.QtWidgets import QScrollArea, QSplitter, QVBoxLayout, QWidget
+
+from welds.gui.card_face import CardFace
+from welds.gui.engine import Engine
+from welds.gui.pages.setup.card_panel import CardPanel
+from welds.gui.pages.setup.drawings import SetupDrawings
+from welds.gui.pages.setup.nearest import Nearest
+from welds.gui.pages.setup.presenter import SetupPresenter, Understood
+from welds.gui.pages.setup.request_panel import RequestPanel
+
+
+class SetupView(QWidget):
+    """Builds both sides and connects them; everything about welding is the presenter's."""
+
+    def __init__(self, presenter: SetupPresenter, engine: Engine, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._presenter = presenter
+        self._drawings = SetupDrawings(self)
+        self.request = RequestPanel(self._drawings.paint_tile, self)
+        self.card = CardPanel(self._drawings.paint_joint, self._drawings.paint_wave, self)
+        self.request.set_metals(engine.metals())
+        self.request.set_gases(engine.gases())
+        self.splitter = QSplitter(Qt.Orientation.Horizontal, self)
+        self.splitter.addWidget(self._scrolled(self.request))
+        self.splitter.addWidget(self.card)
+        self.splitter.setStretchFactor(0, 0)
+        self.splitter.setStretchFactor(1, 1)
+        self.splitter.setChildrenCollapsible(False)
+        self.splitter.setSizes([460, 906])
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(self.splitter)
+        self._connect()
+
+    def restore_splitter(self, state: QByteArray | None) -> None:
+        """Divide the page as it was left."""
+        if state is not None:
+            self.splitter.restoreState(state)
+
+    def switch_side(self) -> None:
+        """Move the keyboard from the request to the card, or back."""
+        focused = self.window().focusWidget()
+        if focused is not None and self.card.isAncestorOf(focused):
+            self.request.focus_metal()
+        else:
+            self.card.state.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def _scrolled(self, panel: QWidget) -> QScrollArea:
+        panel.setProperty("scrolled", "true")
+        area = QScrollArea(self)
+        area.setWidgetResizable(True)
+        area.setFrameShape(QScrollArea.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setMinimumWidth(440)
+        area.setWidget(panel)
+        return area
+
+    def _connect(self) -> None:
+        presenter, request, card = self._presenter, self.request, self.card
+        request.changed.connect(presenter.set_field)
+        request.dragged.connect(presenter.set_thickness_mm)
+        request.reading_chosen.connect(presenter.choose_reading)
+        card.ticked.connect(presenter.tick)
+        card.asked_for_nearest.connect(presenter.go_to_nearest)
+        presenter.fields_changed.connect(request.show_fields)
+        presenter.metal_changed.connect(lambda _metal: self._show_marks())
+        presenter.units_changed.connect(lambda _units: self._show_marks())
+        presenter.understood.connect(self._on_understood)
+        presenter.card_changed.connect(self._on_card_changed)
+        presenter.refused.connect(self._on_refused)
+        presenter.field_error.connect(self._on_field_error)
+        presenter.readings_offered.connect(self._on_readings_offered)
+        presenter.readiness_changed.connect(self._on_readiness_changed)
+
+    def _show_marks(self) -> None:
+        self.request.slider.set_marks(self._presenter.thickness_marks())
+
+    def _on_understood(self, understood: Understood) -> None:
+        self._drawings.set_thicknesses(understood.thickness_mm, understood.other_thickness_mm)
+        self.request.show_understood(understood)
+
+    def _on_card_changed(self, face: CardFace) -> None:
+        self._drawings.set_units(self._presenter.units)
+        self.card.show_face(face, self._presenter.ticks)
+
+    def _on_refused(self, reason: str, nearest: Nearest | None) -> None:
+        words = self.tr("Go to {nearest}").format(nearest=nearest.words) if nearest else ""
+        self.card.show_refusal(reason, words)
+
+    def _on_field_error(self, field: str, message: str) -> None:
+        self.request.show_trouble(field, self.tr("This cannot be read; see the reason above the card."))
+        nearest = self._presenter.nearest
+        words = self.tr("Use {nearest}").format(nearest=nearest.words) if nearest else ""
+        self.card.show_refusal(message, words)
+
+    def _on_readings_offered(self, field: str, readings: tuple[str, ...]) -> None:
+        self.request.offer_readings(field, readings)
+        self.card.show_refusal(
+            self.tr("The {field} can be read in more than one way: {readings}.").format(
+                field=field.replace("_", " "), readings=self.tr(" or ").join(readings)
+            )
+        )
+
+    def _on_readiness_changed(self, presenter: SetupPresenter) -> None:
+        self.card.show_readiness(is_stale=presenter.is_stale, open_stops=presenter.open_stops)
