@@ -1,0 +1,123 @@
+"""The menus, the buttons beside them and their shortcuts."""
+
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QMainWindow, QMenu, QMenuBar, QToolButton, QWidget
+
+from welds.gui.theme import ThemeChoice
+
+
+class Actions(QObject):
+    """Makes every action once; buttons in the menus' row show those for dirty hands."""
+
+    theme_chosen = Signal(object)
+
+    def __init__(self, window: QMainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self.shortcuts: list[tuple[str, str]] = []
+        self.print_card = self._make(self.tr("&Print…"), "Ctrl+P")
+        self.save_pdf = self._make(self.tr("Save as P&DF…"), "Ctrl+S")
+        self.copy_text = self._make(self.tr("&Copy as text"), "Ctrl+Shift+C")
+        self.start_over = self._make(self.tr("&Start over"), "Ctrl+N")
+        self.quit = self._make(self.tr("&Quit"), "Ctrl+Q")
+        self.switch_units = self._make(self.tr("&Units"), "Ctrl+U")
+        self.larger = self._make(self.tr("&Larger text"), "Ctrl++", "Ctrl+=")
+        self.smaller = self._make(self.tr("S&maller text"), "Ctrl+-")
+        self.usual = self._make(self.tr("&Usual text size"), "Ctrl+0")
+        self.go_to_metal = self._make(self.tr("Go to the &metal"), "Ctrl+M")
+        self.go_to_thickness = self._make(self.tr("Go to the &thickness"), "Ctrl+T")
+        self.switch_side = self._make(self.tr("Between request and &card"), "F6")
+        self.show_shortcuts = self._make(self.tr("&Shortcuts"), "F1")
+        self.show_about = self._make(self.tr("&About Welds"))
+        self.themes = self._make_themes()
+        self._fill_menus()
+        self.bar = self._make_bar()
+        self.set_card_actions(has_card=False)
+
+    def set_card_actions(self, *, has_card: bool) -> None:
+        """Allow what needs a card, or grey it."""
+        for action in (self.print_card, self.save_pdf, self.copy_text):
+            action.setEnabled(has_card)
+
+    def set_page_actions(self, *, has_page: bool) -> None:
+        """Allow what needs the page, or grey it while it is being made ready."""
+        for action in (
+            self.start_over, self.switch_units, self.go_to_metal, self.go_to_thickness, self.switch_side,
+        ):  # fmt: skip
+            action.setEnabled(has_page)
+
+    def show_units(self, words: str) -> None:
+        """Say on the unit switch which units are in use."""
+        self.switch_units.setText(self.tr("&Units: {words}").format(words=words))
+
+    def _make(self, text: str, *keys: str) -> QAction:
+        action = QAction(text, self._window)
+        action.setShortcuts([QKeySequence(key) for key in keys])
+        if keys:
+            shown = QKeySequence(keys[0]).toString(QKeySequence.SequenceFormat.NativeText)
+            words = text.replace("&", "").rstrip("…")
+            self.shortcuts.append((shown, words))
+            action.setToolTip(f"{words} ({shown})")
+        return action
+
+    def _make_themes(self) -> dict[ThemeChoice, QAction]:
+        group = QActionGroup(self)
+        words = {
+            ThemeChoice.SYSTEM: self.tr("&Follow the system"),
+            ThemeChoice.LIGHT: self.tr("&Light"),
+            ThemeChoice.DARK: self.tr("&Dark"),
+        }
+        made = {}
+        for choice, text in words.items():
+            action = group.addAction(QAction(text, self._window))
+            action.setCheckable(True)
+            action.triggered.connect(lambda _checked=False, chosen=choice: self.theme_chosen.emit(chosen))
+            made[choice] = action
+        return made
+
+    def _fill_menus(self) -> None:
+        self._menus = bar = QMenuBar(self._window)
+        bar.setNativeMenuBar(False)
+        card = bar.addMenu(self.tr("&Card"))
+        card.addActions([self.print_card, self.save_pdf, self.copy_text])
+        card.addSeparator()
+        card.addAction(self.start_over)
+        card.addSeparator()
+        card.addAction(self.quit)
+        view = bar.addMenu(self.tr("&View"))
+        view.addAction(self.switch_units)
+        view.addSeparator()
+        colours = QMenu(self.tr("&Colours"), view)
+        colours.addActions(list(self.themes.values()))
+        view.addMenu(colours)
+        view.addSeparator()
+        view.addActions([self.larger, self.smaller, self.usual])
+        view.addSeparator()
+        view.addActions([self.go_to_metal, self.go_to_thickness, self.switch_side])
+        helped = bar.addMenu(self.tr("&Help"))
+        helped.addActions([self.show_shortcuts, self.show_about])
+
+    def _make_bar(self) -> QWidget:
+        """Return the buttons that share the menus' row, so that the page gets the height."""
+        bar = QFrame(self._window)
+        bar.setProperty("panel", "top")
+        layout = QHBoxLayout(bar)
+        layout.setContentsMargins(4, 3, 8, 3)
+        layout.setSpacing(6)
+        layout.addWidget(self._menus, 1, Qt.AlignmentFlag.AlignVCenter)
+        shown = (
+            self.start_over,
+            self.switch_units,
+            self.smaller,
+            self.larger,
+            self.print_card,
+            self.save_pdf,
+        )
+        for action in (*shown, self.copy_text):
+            button = QToolButton(bar)
+            button.setDefaultAction(action)
+            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            layout.addWidget(button)
+        self._window.setMenuWidget(bar)
+        return bar

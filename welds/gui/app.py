@@ -1,0 +1,50 @@
+"""Starting the window. What is imported here delays the first paint, so it is little."""
+
+import sys
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSettings
+from PySide6.QtWidgets import QApplication
+
+from welds.gui.crash import CrashReporter
+from welds.gui.main_window import MainWindow
+from welds.gui.settings import WindowState
+
+if TYPE_CHECKING:
+    from welds.gui.outfit import Outfit
+
+NAME = "welds"
+
+
+def run(argv: Sequence[str]) -> int:
+    """Open the window and return the exit code once it is closed."""
+    QApplication.setStyle("Fusion")
+    application = QApplication([*argv] or sys.argv[:1])
+    application.setApplicationName(NAME)
+    application.setOrganizationName(NAME)
+    state = WindowState(QSettings())
+    _paint_in(application, state.word_of("theme"))
+    window = MainWindow(state, lambda: _outfit(application))
+    crashes = CrashReporter(window.show_crash, window.save)
+    crashes.install()
+    try:
+        window.show()
+        return application.exec()
+    finally:
+        crashes.remove()
+
+
+def _paint_in(application: QApplication, theme: str) -> None:
+    """Give even the first paint the colours that were chosen, so that nothing flashes."""
+    if theme in ("light", "dark"):
+        from welds.gui.colours import DARK, LIGHT
+        from welds.gui.theme import palette_of
+
+        application.setPalette(palette_of(DARK if theme == "dark" else LIGHT))
+
+
+def _outfit(application: QApplication) -> "Outfit":
+    from welds.gui.outfit import usual_outfit
+
+    return usual_outfit(application)

@@ -1,0 +1,204 @@
+"""The window: it paints itself first, has the tables loaded in a thread, then shows the page.
+
+Imported before the first paint, so everything it can do without until then is imported later.
+"""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtWidgets import QLabel, QMainWindow
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from PySide6.QtGui import QCloseEvent, QPaintEvent
+
+    from welds.gui.actions import Actions
+    from welds.gui.card_output import CardOutput
+    from welds.gui.engine import Engine
+    from welds.gui.jobs.runner import JobRunner
+    from welds.gui.memory import LastUse
+    from welds.gui.outfit import Outfit
+    from welds.gui.pages.setup.presenter import SetupPresenter
+    from welds.gui.pages.setup.view import SetupView
+    from welds.gui.prompts import Prompts
+    from welds.gui.settings import WindowState
+    from welds.gui.theme import Theme
+    from welds.quantities.units import Units
+
+FIRST_SIZE_PX = (1366, 768)
+
+
+class _FirstWords(QLabel):
+    """What stands in the window until the page is there; says when it was first painted."""
+
+    painted = Signal()
+
+    def paintEvent(self, event: "QPaintEvent") -> None:
+        super().paintEvent(event)
+        self.painted.emit()
+
+
+class MainWindow(QMainWindow):
+    """Makes the page's presenter and view and hands them what they need."""
+
+    def __init__(self, state: "WindowState", make_outfit: "Callable[[], Outfit]") -> None:
+        super().__init__()
+        self._state, self._make_outfit = state, make_outfit
+        self._outfit: Outfit | None = None
+        self._jobs: JobRunner | None = None
+        self._prompts: Prompts | None = None
+        self._output: CardOutput | None = None
+        self._last_use: LastUse | None = None
+        self.commands: Actions | None = None
+        self.presenter: SetupPresenter | None = None
+        self.view: SetupView | None = None
+        self.setWindowTitle(self.tr("Welds"))
+        self.resize(*FIRST_SIZE_PX)
+        geometry = state.bytes_of("geometry")
+        if geometry is not None:
+            self.restoreGeometry(geometry)
+        self._words = _FirstWords(self.tr("Getting the tables ready…"), self)
+        self._words.setMargin(40)
+        self._words.setWordWrap(True)
+        self._words.painted.connect(self._on_painted)
+        self.setCentralWidget(self._words)
+
+    def closeEvent(self, event: "QCloseEvent") -> None:
+        self.save()
+        self._state.write("geometry", self.saveGeometry())
+        if self.view is not None:
+            self._state.write("splitter", self.view.splitter.saveState())
+        if self._jobs is not None:
+            self._jobs.wait()
+        super().closeEvent(event)
+
+    def save(self) -> None:
+        """Remember the request and the tastes; a disk that refuses is named in the status line."""
+        if self._outfit is None:
+            return
+        self._state.write("theme", self._outfit.theme.choice.value)
+        self._state.write("text_step", str(self._outfit.theme.text_step))
+        if self.presenter is None:
+            return
+        from welds.gui.memory import LastUse
+
+        trouble = self._outfit.memory.save(LastUse(self.presenter.fields, self.presenter.units.value))
+        if trouble:
+            self.statusBar().showMessage(trouble)
+
+    def show_crash(self, report: str) -> None:
+        """Show a mistake of the program with everything a developer needs."""
+        from welds.gui.prompts import Prompts
+
+        introduction = self.tr(
+            "This is a mistake in the program, not yours. Your request is kept and the window stays open."
+            " Please copy the text below into a report."
+        )
+        prompts = self._prompts or Prompts(self)
+        prompts.show_text(self.tr("Something went wrong in the program"), introduction, report)
+
+    def _on_painted(self) -> None:
+        self._words.painted.disconnect(self._on_painted)
+        QTimer.singleShot(0, self, self._furnish)
+
+    def _furnish(self) -> None:
+        """Start loading, then put on colours and menus while that goes on."""
+        from welds.gui.jobs.runner import JobRunner
+
+        self._outfit = self._make_outfit()
+        self._jobs = JobRunner(self)
+        self._jobs.finished.connect(self._on_loaded)
+        self._jobs.failed.connect(self._on_load_failed)
+        self._jobs.submit(self._outfit.load)
+
+        theme = self._outfit.theme
+        self._prompts = self._outfit.prompts(self)
+        theme.choose(theme.choice_named(self._state.word_of("theme")))
+        theme.set_text_step(theme.step_named(self._state.word_of("text_step")))
+        self.commands = self._make_commands(theme)
+        loaded = self._outfit.memory.load()
+        self._last_use = loaded.last_use
+        self.statusBar().showMessage(loaded.trouble)
+
+    def _make_commands(self, theme: "Theme") -> "Actions":
+        from welds.gui.actions import Actions
+
+        commands = Actions(self)
+        commands.set_page_actions(has_page=False)
+        commands.themes[theme.choice].setChecked(True)
+        commands.theme_chosen.connect(theme.choose)
+        commands.larger.triggered.connect(lambda: theme.change_text_size(1))
+        commands.smaller.triggered.connect(lambda: theme.change_text_size(-1))
+        commands.usual.triggered.connect(lambda: theme.change_text_size(0))
+        commands.quit.triggered.connect(self.close)
+        commands.show_shortcuts.triggered.connect(self._show_shortcuts)
+        commands.show_about.triggered.connect(self._show_about)
+        return commands
+
+    def _on_loaded(self, engine: "Engine") -> None:
+        from welds.gui.card_output import CardOutput
+        from welds.gui.pages.setup.presenter import SetupPresenter
+        from welds.gui.pages.setup.view import SetupView
+        from welds.quantities.units import Units
+
+        assert self._prompts is not None
+        assert self._last_use is not None
+        assert self.commands is not None
+        self.presenter = SetupPresenter(engine, self)
+        view = SetupView(self.presenter, engine, self)
+        self._output = CardOutput(self.presenter, self._prompts, self.statusBar().showMessage, self)
+        self.presenter.units_changed.connect(self._on_units_changed)
+        self.presenter.readiness_changed.connect(self._on_readiness_changed)
+        self.presenter.restore(self._last_use.fields, Units(self._last_use.units))
+        view.restore_splitter(self._state.bytes_of("splitter"))
+        self.setCentralWidget(view)
+        self._connect_page(self.presenter, view, self._output)
+        view.request.focus_metal()
+        self.view = view
+
+    def _connect_page(self, presenter: "SetupPresenter", view: "SetupView", output: "CardOutput") -> None:
+        assert self.commands is not None
+        commands = self.commands
+        commands.set_page_actions(has_page=True)
+        commands.print_card.triggered.connect(output.print_card)
+        commands.save_pdf.triggered.connect(output.save_pdf)
+        commands.copy_text.triggered.connect(output.copy_text)
+        commands.start_over.triggered.connect(presenter.start_over)
+        commands.switch_units.triggered.connect(presenter.switch_units)
+        commands.go_to_metal.triggered.connect(view.request.focus_metal)
+        commands.go_to_thickness.triggered.connect(view.request.focus_thickness)
+        commands.switch_side.triggered.connect(view.switch_side)
+
+    def _on_load_failed(self, error: Exception) -> None:
+        from welds.errors import WeldsError
+
+        reason = str(error) if isinstance(error, WeldsError) else self.tr("a mistake in the program")
+        self._words.setText(self.tr("The tables cannot be used:\n\n{reason}").format(reason=reason))
+        if not isinstance(error, WeldsError):
+            raise error
+
+    def _on_readiness_changed(self, presenter: "SetupPresenter") -> None:
+        assert self.commands is not None
+        self.commands.set_card_actions(has_card=presenter.card is not None and not presenter.is_stale)
+
+    def _on_units_changed(self, units: "Units") -> None:
+        assert self.commands is not None
+        self.commands.show_units(self.tr("inch") if units.value == "inch" else self.tr("metric"))
+
+    def _show_shortcuts(self) -> None:
+        from welds.gui.about import shortcuts_text
+
+        if self._prompts is not None and self.commands is not None:
+            introduction = self.tr("Everything can be reached with the keyboard.")
+            self._prompts.show_text(
+                self.tr("Shortcuts"), introduction, shortcuts_text(self.commands.shortcuts)
+            )
+
+    def _show_about(self) -> None:
+        from welds.gui.about import about_text
+
+        if self._prompts is not None:
+            tables = self.presenter.engine.tables if self.presenter else None
+            introduction = self.tr("Set-ups for TIG and MIG, with reasons and sources.")
+            self._prompts.show_text(self.tr("About Welds"), introduction, about_text(tables))
