@@ -192,6 +192,12 @@ def test_all_faults_are_collected_and_the_first_is_raised(folder):
     assert str(caught.value).startswith(faults[0])
 
 
+def test_broken_cautions_are_listed_too(folder):
+    folder.write("hazards.yaml", "zinc: {severity: loud}\n")
+    (fault,) = check_folder(folder.root)
+    assert fault.startswith("data/hazards.yaml, row 1: zinc: ")
+
+
 def test_sheets_may_name_the_closing_columns_themselves(folder):
     folder.write(
         "tables/plates.yaml", SHEET.replace("order:", "  note: {type: text, meaning: remark}\norder:")

@@ -3,7 +3,8 @@
 from pathlib import Path
 
 from welds.errors import ReferenceDataError
-from welds.reference.load import SOURCES_FILE, read_tables
+from welds.reference.hazards import HAZARDS_FILE, read_hazards
+from welds.reference.load import SHIPPED, SOURCES_FILE, read_tables
 from welds.reference.paths import data_root
 
 
@@ -30,5 +31,8 @@ def check_folder(folder: Path) -> list[str]:
 
 def _faults_of(root: Path, user_folder: Path | None) -> list[str]:
     faults: list[ReferenceDataError] = []
-    read_tables(root, user_folder, faults)
+    tables = read_tables(root, user_folder, faults)
+    hazards = root / HAZARDS_FILE
+    if hazards.exists():
+        read_hazards(hazards, f"{SHIPPED}/{HAZARDS_FILE}", tables.sources, faults)
     return [str(fault) for fault in faults]
