@@ -68,6 +68,14 @@ FAULTS = {
         HEADER.replace(",is_patched", "") + BOX.replace(",yes", ""),
         "row 1, column is_patched: the column is missing",
     ),
+    "another table": (
+        "id,thickness_mm\nbox,2.5\n",
+        "row 1, column id: unknown column",
+    ),
+    "missing columns": (
+        "plate,thickness_mm,low_a,high_a,passes,tempers,cell_bases,place,basis\nbox,2.5,,,,,,p. 1,printed\n",
+        "row 1: columns are missing: side, is_patched, source_id",
+    ),
     "missing closing column": (
         HEADER.replace(",basis", "") + BOX.replace(",printed", ""),
         "row 1, column basis: the column is missing",

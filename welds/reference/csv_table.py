@@ -63,9 +63,12 @@ def _header_problems(header: list[str], sheet: Sheet, complete: bool) -> list[tu
             problems.append((name or None, "unknown column" + (f"; nearest: {hint}" if hint else "")))
         elif header.count(name) > 1:
             problems.append((name, f"the column comes {header.count(name)} times"))
-    for name, column in sheet.columns.items():
-        if name not in header and name != "note" and (complete or not column.optional):
-            problems.append((name, "the column is missing"))
+    needed = (name for name, column in sheet.columns.items() if complete or not column.optional)
+    missing = [name for name in needed if name not in header and name != "note"]
+    if len(missing) == 1:
+        problems.append((missing[0], "the column is missing"))
+    elif missing:
+        problems.append((None, f"columns are missing: {', '.join(missing)}"))
     return problems
 
 
