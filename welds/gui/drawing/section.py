@@ -32,7 +32,7 @@ from welds.quantities.units import Units
 
 MARGIN_PX = 10.0
 LABELS_FROM = (280.0, 220.0)
-LEADERS_SHARE = 0.45
+LEADERS_SHARE = 0.38
 TOP_MM = 2.0
 SCALE_BAR_PX = 136.0
 _BARS = {

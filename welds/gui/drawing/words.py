@@ -9,7 +9,7 @@ WORDS: Mapping[str, str] = {
     "cup_number": "no. {number}",
     "lens": "gas lens",
     "tungsten": "tungsten, {angle}°",
-    "from_to": "{low} to {high}",
+    "from_to": "{low}\N{EN DASH}{high}",
     "tip_to_work": "tip to work",
     "wire": "wire",
     "nozzle": "nozzle",
