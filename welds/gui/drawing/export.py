@@ -4,7 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QIODevice, QRect, QRectF, QSize
-from PySide6.QtGui import QImage, QPainter
+from PySide6.QtGui import QImage, QImageWriter, QPainter
 from PySide6.QtSvg import QSvgGenerator
 
 from welds.errors import FileUnavailableError, InputError
@@ -55,7 +55,7 @@ def png(width: int, height: int, paint: Paint, dpi: int = 300) -> bytes:
         painter.end()
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(buffer, b"PNG")
+    QImageWriter(buffer, b"png").write(image)
     return bytes(buffer.data().data())
 
 
