@@ -93,7 +93,10 @@ class FileUnavailableError(WeldsError):
 
 
 def nearest(given: str, candidates: Iterable[str]) -> str | None:
-    """Return the candidate spelled most like `given`, or None when none is close."""
+    """Return the candidate spelled most like `given`, swapped letters first, or None when none is close."""
     by_lower = {candidate.lower(): candidate for candidate in candidates}
+    swapped = [lower for lower in by_lower if sorted(lower) == sorted(given.lower())]
+    if swapped:
+        return by_lower[swapped[0]]
     matches = get_close_matches(given.lower(), by_lower, n=1, cutoff=0.5)
     return by_lower[matches[0]] if matches else None

@@ -20,6 +20,7 @@ class HeatLimit:
     preheat_min_c: float | None
     preheat_max_c: float | None
     interpass_max_c: float | None
+    need: str
     why: str
     source_id: str
     basis: Basis

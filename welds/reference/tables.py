@@ -80,4 +80,4 @@ class Tables:
         """Return what `build` makes of these tables; made once, so that a card need not fit curves anew."""
         if build not in self._derived:
             self._derived[build] = build(self)
-        return self._derived[build]  # type: ignore[no-any-return]
+        return self._derived[build]

@@ -9,6 +9,8 @@ from welds.reference.basis import Basis, weakest
 ROOM_ABOVE_LEAST_C = 50.0
 """Where no upper limit is stated."""
 
+SEE_CODE = "by the code that governs the job"
+
 
 def advise(case: Case, so_far: SoFar) -> Setting:
     """Return the preheat of the more demanding metal, under the ceiling of the less tolerant one."""
@@ -25,7 +27,8 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     if not needed:
         if ceiling is not None:
             reasons.append(Reason(f"none needed; if you warm it, not above {ceiling:g} degC"))
-        return Setting("preheat", basis, tuple(reasons), sources, rows, value="none")
+        value = SEE_CODE if any(each.need == "see-code" for each in limits) else "none"
+        return Setting("preheat", basis, tuple(reasons), sources, rows, value=value)
     highest = max(needed, ceiling if ceiling is not None else needed + ROOM_ABOVE_LEAST_C)
     if ceiling is not None and ceiling < needed:
         reasons.append(Reason(f"the other metal stands {ceiling:g} degC at most: warm this side only"))
