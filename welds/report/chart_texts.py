@@ -11,7 +11,7 @@ from welds.advice.setting import Setting
 from welds.quantities.units import Units
 from welds.report import layout
 from welds.report.chart import CELL_SETTINGS, Cell, Chart, cell_texts, chart_title, problems
-from welds.report.html_card import caution_html, page, table
+from welds.report.html_page import cautions_html, page, table
 from welds.report.json_card import caution_json, request_json, setting_json
 from welds.report.markdown_card import escape_markdown
 from welds.report.text_card import caution_lines
@@ -65,12 +65,12 @@ def chart_html(chart: Chart, units: Units) -> str:
     notes = [note for note in (chart.basis_note, *problems(chart)) if note]
     body = (
         f'<p class="title">{escape(chart_title(chart))}</p><p>{escape(chart.machine)}</p>'
-        + "".join(caution_html(caution) for caution in chart.cautions)
+        + cautions_html(chart.cautions)
         + table(rows, border=1, padding=3)
         + "".join(f'<p class="small">{escape(note)}</p>' for note in notes)
         + f"<p><b>{escape(chart.notice)}</b></p>"
     )
-    return page(escape(chart_title(chart)), body)
+    return page(chart_title(chart), body)
 
 
 def _html_cell(cell: Cell, chart: Chart, units: Units) -> str:

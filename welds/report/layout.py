@@ -206,4 +206,7 @@ def _value(name: str, value: str | float | bool, unit: str | None, process: Proc
 def _alternatives(setting: Setting, process: Process, units: Units) -> Iterable[str]:
     for choice in setting.alternatives:
         shown = str(_value(setting.name, choice.value, setting.unit, process, units))
-        yield f"{shown}: {choice.text}" if choice.text else shown
+        if choice.text and setting.name in WORDS_FIRST:
+            yield f"{choice.text} ({shown})"
+        else:
+            yield f"{shown}: {choice.text}" if choice.text else shown
