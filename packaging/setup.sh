@@ -89,8 +89,12 @@ install_all() {
   if ! (cd "$root" && PIP_CONSTRAINT=packaging/constraints.txt PIP_BUILD_CONSTRAINT=packaging/constraints.txt \
     "$venv/bin/python" -m pip install --disable-pip-version-check --no-input -e "$what") \
     >"$venv/welds-setup.log" 2>&1 </dev/null; then
-    grep -E '^ *(ERROR|error):?' "$venv/welds-setup.log" | tail -n 3 >&2
-    die "the packages could not be installed (is this machine online?); all that was said is in $venv/welds-setup.log"
+    if grep -q 'Retrying (Retry' "$venv/welds-setup.log"; then
+      why="this machine seems to be offline"
+    else
+      why=$(grep -E '^ *(ERROR|error):' "$venv/welds-setup.log" | tail -n 1)
+    fi
+    die "the packages could not be installed: ${why:-pip failed} (all that was said is in $venv/welds-setup.log)"
   fi
   if ! missing=$(QT_QPA_PLATFORM=offscreen "$venv/bin/python" -P -c 'import PySide6.QtWidgets' 2>&1); then
     die "Qt does not start; a system library is missing: $(printf '%s\n' "$missing" | tail -n 1)"

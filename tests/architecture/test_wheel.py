@@ -1,5 +1,6 @@
 """The wheel is whole: unpacked in a clean folder it finds its own tables and answers."""
 
+import json
 import os
 import subprocess
 import sys
@@ -58,3 +59,10 @@ def test_it_loads_its_own_tables(unpacked: Path):
     done = run_unpacked(unpacked, "-c", code)
     assert done.returncode == 0, done.stderr
     assert Path(done.stdout.strip()) == (unpacked / "welds" / "data").resolve()
+
+
+def test_it_answers_a_request(unpacked: Path):
+    request = ("--process", "tig", "--metal", "5052", "--thickness", "2 mm", "--joint", "outside-corner")
+    done = run_unpacked(unpacked, "-m", "welds", "card", *request, "--json")
+    assert done.returncode == 0, done.stderr
+    assert json.loads(done.stdout)["settings"]["polarity"]["value"] == "AC"

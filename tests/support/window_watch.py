@@ -68,6 +68,7 @@ def has_card() -> bool:
 
 
 def open_ours() -> int:
+    from welds.__main__ import main
     from welds.gui import app
 
     class WatchedApplication(QApplication):
@@ -75,7 +76,8 @@ def open_ours() -> int:
             return watched_exec(has_card)
 
     app.QApplication = WatchedApplication
-    return app.run(["welds"])
+    sys.argv[:] = ["welds"]
+    return main()
 
 
 def open_empty() -> int:
