@@ -1,9 +1,15 @@
 """The one entry, `welds` and `python -m welds`: lends the command line what needs Qt, imported on use."""
 
 import sys
+from typing import TYPE_CHECKING
 
 from welds.cli.main import main as run_command_line
-from welds.quantities.units import Units
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from welds.quantities.units import Units
+    from welds.reference.sources import Source
 
 
 def open_window() -> int:
@@ -13,14 +19,14 @@ def open_window() -> int:
     return run(sys.argv)
 
 
-def write_pdf(path: str, report: object, units: Units) -> None:
+def write_pdf(path: str, report: object, units: "Units", sources: "Mapping[str, Source]") -> None:
     """Write a card or a chart as PDF."""
     from welds.advice.card import Card
     from welds.gui.pdf import write_card_pdf, write_chart_pdf
     from welds.report.chart import Chart
 
     if isinstance(report, Card):
-        write_card_pdf(path, report, units)
+        write_card_pdf(path, report, units, sources)
     elif isinstance(report, Chart):
         write_chart_pdf(path, report, units)
     else:

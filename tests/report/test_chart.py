@@ -157,3 +157,12 @@ def test_default_rows_are_lengths_that_can_be_read() -> None:
     for texts in THICKNESSES.values():
         lengths = [parse_length(text, field="thickness").mm for text in texts]
         assert lengths == sorted(lengths)
+
+
+def test_sources_stand_at_the_foot_of_every_form(chart) -> None:
+    for text in (
+        chart_text(chart, Units.METRIC),
+        chart_html(chart, Units.METRIC),
+        chart_markdown(chart, Units.METRIC),
+    ):
+        assert "Sources: DOC-1, DOC-2" in text.replace("\\", "")

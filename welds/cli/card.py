@@ -1,7 +1,7 @@
 """`welds card`: one set-up card, or many with --batch."""
 
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from welds.advice.card import Card
 from welds.cli.arguments import Parser, add_common, add_file
@@ -11,8 +11,9 @@ from welds.cli.request_options import add_request, given_fields
 from welds.cli.session import Session, open_session
 from welds.errors import InputError
 from welds.quantities.units import Units
+from welds.reference.sources import Source
 
-WritePdf = Callable[[str, object, Units], None]
+WritePdf = Callable[[str, object, Units, Mapping[str, Source]], None]
 """Writes a card or a chart as PDF; lent by the window's side, because it needs Qt."""
 
 DESCRIPTION = "A set-up for one joint, with ranges, reasons and sources. Read the cautions first."
@@ -67,7 +68,7 @@ def _write_files(card: Card, out: Destinations, session: Session, write_pdf: Wri
     for form, file in out.files.items():
         if form == "pdf":
             check_writable(file)
-            write_pdf(file, card, session.units)
+            write_pdf(file, card, session.units, session.tables.sources)
             print_text(f"written: {file}")
         else:
             write_text(file, _rendered(card, form, session, why=True))

@@ -26,7 +26,7 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> None:
     for form, file in out.files.items():
         if form == "pdf":
             check_writable(file)
-            write_pdf(file, chart, session.units)
+            write_pdf(file, chart, session.units, session.tables.sources)
             print_text(f"written: {file}")
         else:
             write_text(file, _rendered(chart, form, session))

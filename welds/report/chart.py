@@ -79,6 +79,14 @@ class Chart:
         return (cell for row in self.rows for cell in row)
 
     @property
+    def sources_note(self) -> str:
+        """The ids of the documents that the figures rest on."""
+        ids = {
+            source for cell in self.cells for setting in cell.settings.values() for source in setting.sources
+        }
+        return f"Sources: {', '.join(sorted(ids))}; `welds tables sources` describes them" if ids else ""
+
+    @property
     def basis_note(self) -> str:
         """What the star beside a figure means, or nothing where no cell has one."""
         starred = any(cell.basis and not cell.basis.is_published for cell in self.cells)

@@ -30,7 +30,7 @@ def chart_text(chart: Chart, units: Units) -> str:
     grid = [
         _GAP.join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip() for row in rows
     ]
-    notes = [chart.basis_note, *(f"- {problem}" for problem in problems(chart))]
+    notes = [chart.basis_note, *(f"- {problem}" for problem in problems(chart)), chart.sources_note]
     parts = [
         [chart_title(chart), f"For {chart.machine}"],
         [line for caution in chart.cautions for line in caution_lines(caution)],
@@ -62,7 +62,7 @@ def chart_html(chart: Chart, units: Units) -> str:
     for row in chart.rows:
         cells = "".join(f'<td align="center">{_html_cell(cell, chart, units)}</td>' for cell in row)
         rows.append(f"<tr><td><b>{escape(_thickness(row, units))}</b></td>{cells}</tr>")
-    notes = [note for note in (chart.basis_note, *problems(chart)) if note]
+    notes = [note for note in (chart.basis_note, *problems(chart), chart.sources_note) if note]
     body = (
         f'<p class="title">{escape(chart_title(chart))}</p><p>{escape(chart.machine)}</p>'
         + cautions_html(chart.cautions)
@@ -94,7 +94,10 @@ def chart_markdown(chart: Chart, units: Units) -> str:
         lines.append(
             "| " + " | ".join(escape_markdown(text) for text in (_thickness(row, units), *cells)) + " |"
         )
-    lines += ["", *(escape_markdown(note) for note in (chart.basis_note, *problems(chart)) if note)]
+    lines += [
+        "",
+        *(escape_markdown(note) for note in (chart.basis_note, *problems(chart), chart.sources_note) if note),
+    ]
     return "\n".join([*lines, "", f"**{escape_markdown(chart.notice)}**"]) + "\n"
 
 
