@@ -8,8 +8,8 @@ the documents print for themselves together with the distance between documents.
 """
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -73,11 +73,24 @@ class Reading:
     high: float
     basis: Basis
     points: tuple[Point, ...]
+    by_document: Mapping[str, float]
+    """What each speaking document says by itself, most weight first."""
 
     @property
     def documents(self) -> tuple[str, ...]:
         """The documents that speak, most weight first."""
-        return tuple(dict.fromkeys(point.document for point in self.points))
+        return tuple(self.by_document)
+
+    def scaled(self, factor: float) -> "Reading":
+        """Return the reading with every current multiplied."""
+        alone = {document: value * factor for document, value in self.by_document.items()}
+        return replace(
+            self,
+            low=self.low * factor,
+            middle=self.middle * factor,
+            high=self.high * factor,
+            by_document=alone,
+        )
 
 
 class Curve:
@@ -102,7 +115,7 @@ class Curve:
         kernel += 1e-4 * np.exp(-0.5 * (thickness - self._grid[:, None]) ** 2)
         published = np.array([point.basis.is_published for point in self._points])
         support = (kernel * published * weight).sum(axis=1)
-        said = kernel * weight
+        self._said = said = kernel * weight
         shares = said.copy()
         shares[:, ~published] /= 1.0 + OUTRANK * support[:, None]
         self._level, robust = self._fit(thickness, level, shares)
@@ -133,7 +146,7 @@ class Curve:
         self, thickness: Floats, level: Floats, published: NDArray[np.bool_], said: Floats
     ) -> tuple[Floats, NDArray[np.bool_]]:
         own = np.array([(each.high - each.low) / (each.high + each.low) for each in self._points])
-        distance = level - np.interp(thickness, self._grid, self._level)
+        self._distance = distance = level - np.interp(thickness, self._grid, self._level)
         total, all_said = self._shares.sum(axis=1), said.sum(axis=1)
         # Disagreement counts every row by its grade, also those the level was not drawn towards.
         width = np.sqrt(
@@ -158,7 +171,7 @@ class Curve:
     def at(self, thickness_mm: float) -> Reading:
         """Return level, band, grade and the rows that carry them."""
         place = int(np.clip(np.searchsorted(self._grid, np.log(thickness_mm)), 0, len(self._grid) - 1))
-        shares = self._shares[place]
+        shares, said = self._shares[place], self._said[place]
         order = np.argsort(-shares)
         enough = 0.04 * shares.sum()
         speaking = tuple(self._points[index] for index in order if shares[index] >= enough)[:8]
@@ -169,4 +182,9 @@ class Curve:
         candidates = [grade for grade in grades if grade.is_published == published] or list(grades)
         basis = max(candidates, key=lambda grade: grades[grade])
         low, middle, high = (self._value(thickness_mm, each) for each in (self._low, self._level, self._high))
-        return Reading(low, middle, high, basis, speaking or self._points[:1])
+        speaking = speaking or self._points[:1]
+        alone = {}
+        for document in dict.fromkeys(point.document for point in speaking):
+            own = np.array([point.document == document for point in self._points]) * said
+            alone[document] = middle * float(np.exp((own * self._distance).sum() / own.sum()))
+        return Reading(low, middle, high, basis, speaking, alone)

@@ -9,6 +9,7 @@ from welds.advice.limits import clip
 from welds.advice.mig_seams import REFERENCE_WIRE_MM, Bench, build_mig_seams
 from welds.advice.plug_rows import between_plug_rows, has_plug_rows
 from welds.advice.pooling import PUBLISHED_LIMIT, UNPUBLISHED_LIMIT
+from welds.advice.reading_words import alone
 from welds.advice.request import Joint, Process
 from welds.advice.setting import Reason, Setting
 from welds.advice.words import both, joined
@@ -38,6 +39,7 @@ def _seam(case: Case, so_far: SoFar) -> Setting:
             source=reading.documents[0],
         )
     ]
+    reasons += alone(reading)
     grades = [reading.basis]
     rows = [point.row_id for point in reading.points]
     factor = 1.0

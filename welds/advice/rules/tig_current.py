@@ -8,6 +8,7 @@ from welds.advice.factors import joint_factor, position_factor
 from welds.advice.gas_choice import choose_gas, tig_gas_class
 from welds.advice.limits import clip
 from welds.advice.pooling import Reading
+from welds.advice.reading_words import alone
 from welds.advice.request import Hand, Process
 from welds.advice.setting import Reason, Setting
 from welds.advice.tig_seams import Series, TigSeams, build_tig_seams
@@ -116,10 +117,7 @@ def _reading(
     elif series.hand != "any":
         more.append(_hand_reason(seams, series, thickness_mm))
     factor *= ratio
-    scaled = Reading(
-        reading.low * factor, reading.middle * factor, reading.high * factor, reading.basis, reading.points
-    )
-    return scaled, reason, more
+    return reading.scaled(factor), reason, [*alone(reading), *more]
 
 
 def _hand_reason(seams: TigSeams, series: Series, thickness_mm: float) -> Reason:
