@@ -4,6 +4,7 @@ import sys
 from typing import TYPE_CHECKING
 
 from welds.cli.main import main as run_command_line
+from welds.cli.main import report_fault
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -20,21 +21,26 @@ def open_window() -> int:
 
 
 def write_pdf(path: str, report: object, units: "Units", sources: "Mapping[str, Source]") -> None:
-    """Write a card or a chart as PDF."""
+    """Write a card, a chart or a comparison as PDF."""
     from welds.advice.card import Card
+    from welds.gui.comparison_pdf import write_comparison_pdf
     from welds.gui.pdf import write_card_pdf, write_chart_pdf
     from welds.report.chart import Chart
+    from welds.report.comparison import Comparison
 
     if isinstance(report, Card):
         write_card_pdf(path, report, units, sources)
     elif isinstance(report, Chart):
         write_chart_pdf(path, report, units)
+    elif isinstance(report, Comparison):
+        write_comparison_pdf(path, report, units)
     else:
-        raise TypeError(f"neither a card nor a chart: {type(report)}")
+        raise TypeError(f"neither a card nor a chart nor a comparison: {type(report)}")
 
 
 def main() -> int:
     """Run what the command line asks for."""
+    sys.excepthook = report_fault
     return run_command_line(sys.argv[1:], open_window=open_window, write_pdf=write_pdf)
 
 

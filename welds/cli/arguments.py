@@ -6,6 +6,7 @@ from typing import NoReturn
 
 from welds.errors import InputError, nearest
 
+_STRAY = 'options with their values; one with a blank in it in quotes, as in --thickness "2 mm"'
 STDOUT = "-"
 """A file name that means standard output."""
 
@@ -31,7 +32,7 @@ class Parser(argparse.ArgumentParser):
             known = [name for action in self._actions for name in action.option_strings]
             word = unknown[0].split("=")[0]
             if not word.startswith("-"):
-                raise InputError(self.prog, word, "options only; a value stands behind its option")
+                raise InputError(self.prog, word, _STRAY)
             raise InputError(self.prog, word, "one of its options (--help lists them)", nearest(word, known))
         return options
 
@@ -52,14 +53,18 @@ class Once(argparse.Action):
         setattr(namespace, self.dest, values)
 
 
-def add_common(parser: Parser) -> None:
+def add_common(parser: Parser, *, has_many_benches: bool = False) -> None:
     """Add what every command takes."""
     group = parser.add_argument_group("for every command")
     group.add_argument("--json", action="store_true", help="print JSON, always metric")
     group.add_argument(
         "--units", action=Once, metavar="metric|inch", help="units to read bare numbers in and to show"
     )
-    group.add_argument("--bench", action=Once, metavar="FILE", help="your machine and shelf, a YAML file")
+    bench = "your machine and shelf, a YAML file"
+    if has_many_benches:
+        group.add_argument("--bench", action="append", default=[], metavar="FILE", help=bench)
+    else:
+        group.add_argument("--bench", action=Once, metavar="FILE", help=bench)
     group.add_argument("--lang", action=Once, metavar="en", help="language of the words")
 
 

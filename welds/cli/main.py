@@ -3,6 +3,7 @@
 import os
 import sys
 from collections.abc import Callable, Sequence
+from types import TracebackType
 from typing import TYPE_CHECKING
 
 from welds import __version__
@@ -13,6 +14,7 @@ if TYPE_CHECKING:
 
 COMMANDS = {
     "card": "a set-up for one joint",
+    "compare": "set-ups side by side: joints, metals, thicknesses, processes",
     "chart": "a wall chart for one metal and process",
     "tables": "the reference tables: list, show NAME, check [DIR], sources",
 }
@@ -52,6 +54,18 @@ def main(argv: Sequence[str], *, open_window: Callable[[], int], write_pdf: "Wri
         return code
 
 
+def report_fault(kind: type[BaseException], fault: BaseException, trace: TracebackType | None) -> None:
+    """Say in one line that the program itself is wrong; the whole trace only in Python's development mode."""
+    if sys.flags.dev_mode:
+        sys.__excepthook__(kind, fault, trace)
+        return
+    while trace is not None and trace.tb_next is not None:
+        trace = trace.tb_next
+    place = f" at {trace.tb_frame.f_globals.get('__name__')}:{trace.tb_lineno}" if trace else ""
+    what = " ".join(f"{kind.__name__}: {fault}".split())
+    print(f"welds: a fault of the program itself, please report it: {what}{place}", file=sys.stderr)
+
+
 def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
     command, *rest = argv
     if command in _VERSION:
@@ -62,6 +76,10 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
         from welds.cli import card
 
         card.run(rest, write_pdf)
+    elif command == "compare":
+        from welds.cli import compare
+
+        compare.run(rest, write_pdf)
     elif command == "chart":
         from welds.cli import chart
 

@@ -1,0 +1,61 @@
+"""The command line as a whole: commands, help, exit codes."""
+
+import pytest
+
+from welds import __version__
+from welds.cli.main import main, report_fault
+
+
+def test_without_arguments_the_window_opens(welds, lent) -> None:
+    assert welds().code == 0
+    assert lent.windows == 1
+
+
+@pytest.mark.parametrize("word", ["--version", "version"])
+def test_version(welds, word) -> None:
+    assert welds(word).out == f"welds {__version__}\n"
+
+
+@pytest.mark.parametrize(
+    "words", [("--help",), ("help",), ("card", "--help"), ("chart", "-h"), ("tables", "--help")]
+)
+def test_help_is_an_answer(welds, words) -> None:
+    result = welds(*words)
+    assert result.code == 0
+    assert f"welds {words[0]}" in result.out or "welds card" in result.out
+    assert result.err == ""
+
+
+@pytest.mark.parametrize(
+    ("word", "nearest"),
+    [("crad", "card"), ("charts", "chart"), ("table", "tables"), ("--versoin", "--version")],
+)
+def test_unknown_command_gets_the_nearest(welds, word, nearest) -> None:
+    result = welds(word)
+    assert result.code == 2
+    assert result.out == ""
+    assert result.complaint.endswith(f"nearest: {nearest}")
+
+
+@pytest.mark.parametrize("word", ["log", "compare", "bead", "blank", "repair", "job", "bench"])
+def test_what_is_not_built_yet_is_not_pretended(welds, word) -> None:
+    assert welds(word).code == 2
+
+
+def test_an_interrupted_command_leaves_quietly(capsys) -> None:
+    def interrupted() -> int:
+        raise KeyboardInterrupt
+
+    assert main([], open_window=interrupted, write_pdf=lambda *_: None) == 130
+    assert capsys.readouterr().err == ""
+
+
+def test_a_fault_of_ours_is_one_line_and_not_a_traceback(capsys) -> None:
+    try:
+        {}["no such rule"]
+    except KeyError as fault:
+        report_fault(type(fault), fault, fault.__traceback__)
+    err = capsys.readouterr().err
+    assert err.startswith("welds: a fault of the program itself")
+    assert "KeyError: 'no such rule' at" in err
+    assert err.count("\n") == 1
