@@ -7,7 +7,6 @@ from PySide6.QtCore import QBuffer, QIODevice, QRectF, QSizeF
 from PySide6.QtGui import QGuiApplication, QPagedPaintDevice, QPainter, QPdfWriter
 
 from welds.advice.card import Card
-from welds.bench.folders import tables_folder
 from welds.errors import FileUnavailableError
 from welds.gui.drawing.ink import PRINT
 from welds.gui.drawing.joint import paint_joint
@@ -15,7 +14,6 @@ from welds.gui.drawing.scene import scene_from_card
 from welds.gui.drawing.wave import paint_wave
 from welds.gui.page import CSS_DPI, Page, Paper, usual_paper
 from welds.quantities.units import Units
-from welds.reference.load import load_tables
 from welds.reference.sources import Source
 from welds.report import layout
 from welds.report.chart import Chart, chart_title
@@ -57,12 +55,10 @@ def write_card_pdf(
     path: Path | str,
     card: Card,
     units: Units,
-    sources: Mapping[str, Source] | None = None,
+    sources: Mapping[str, Source],
     paper: Paper | None = None,
 ) -> None:
-    """Write the card as a PDF of one page; sources left out are read from the tables."""
-    if sources is None:
-        sources = load_tables(tables_folder()).sources
+    """Write the card as a PDF of one page."""
     write_page_pdf(path, card_page(card, units, sources), paper)
 
 

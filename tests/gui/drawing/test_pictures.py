@@ -228,6 +228,19 @@ def test_stacked_labels_never_touch_and_the_weightiest_stay():
         painter.end()
 
 
+def test_a_key_takes_one_column_where_two_would_not_fit():
+    image = QImage(10, 10, QImage.Format.Format_RGB32)
+    painter = QPainter(image)
+    try:
+        lettering = Lettering(painter, LIGHT)
+        labels = [Label("2.4 mm", "tungsten", QPointF(0, n), is_left=True) for n in range(5)]
+        assert [lettering.key_columns(labels, width) for width in (90.0, 400.0)] == [1, 2]
+        assert lettering.key_height(labels, 90.0) == 5 * lettering.key_row_px
+        assert lettering.key_height(labels, 400.0) == 3 * lettering.key_row_px
+    finally:
+        painter.end()
+
+
 def test_labels_speak_the_units_asked_for():
     for units, expected in ((Units.METRIC, "2.4 mm"), (Units.INCH, "3/32 in")):
         scene = replace(BASE, units=units)

@@ -16,7 +16,7 @@ LEAST_PX = 24.0
 TILE_MM = 3.0
 """The thicker sheet of a tile, whatever its real size: all tiles are then equally legible."""
 TILE_LEAST_MM = 0.75
-SIDE_BY_SIDE_FROM_PX = (640.0, 230.0)
+SIDE_BY_SIDE_FROM_PX = (520.0, 220.0)
 STACKED_FROM_PX = (300.0, 520.0)
 
 

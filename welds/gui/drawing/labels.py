@@ -1,6 +1,6 @@
 """Words beside a drawing: two columns of labels with leader lines, stacked so that none touch."""
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -46,6 +46,20 @@ class Lettering:
     def key_row_px(self) -> float:
         """Height of one row of the numbered key."""
         return self.line_px + 4.0
+
+    def key_columns(self, labels: Iterable[Label], width: float) -> int:
+        """Return how many columns of the key fit into the width, two or one."""
+        name = QFontMetricsF(text_font(self.painter, self.small_px))
+        value = QFontMetricsF(text_font(self.painter, self.small_px, bold=True))
+        widest = max(
+            name.horizontalAdvance(f"{label.name} ") + value.horizontalAdvance(label.value)
+            for label in labels
+        )
+        return 2 if widest + self.key_row_px + 10.0 <= width / 2.0 else 1
+
+    def key_height(self, labels: Collection[Label], width: float) -> float:
+        """Return the height of the whole key."""
+        return -(-len(labels) // self.key_columns(labels, width)) * self.key_row_px
 
     def size(self, label: Label) -> tuple[float, float]:
         """Width and height of a label in pixels."""
@@ -115,13 +129,14 @@ def _paint_leader(painter: QPainter, label: Label, box: QRectF, ink: Ink) -> Non
     painter.drawEllipse(label.anchor, 1.8, 1.8)
 
 
-def paint_key(lettering: Lettering, labels: Iterable[Label], area: QRectF) -> None:
-    """Number the anchors and list the labels in two columns: for pictures too narrow for leaders."""
+def paint_key(lettering: Lettering, labels: Collection[Label], area: QRectF) -> None:
+    """Number the anchors and list the labels in columns: for pictures too narrow for leaders."""
     painter, ink = lettering.painter, lettering.ink
     row = lettering.key_row_px
+    columns = lettering.key_columns(labels, area.width())
     for number, label in enumerate(in_reading_order(labels), start=1):
-        column, place = (number - 1) % 2, (number - 1) // 2
-        left = area.left() + column * area.width() / 2.0
+        place, column = divmod(number - 1, columns)
+        left = area.left() + column * area.width() / columns
         level = area.top() + place * row + row / 2.0
         _paint_number(lettering, QPointF(left + row / 2.0, level), number)
         _paint_number(lettering, label.anchor, number)
@@ -130,7 +145,7 @@ def paint_key(lettering: Lettering, labels: Iterable[Label], area: QRectF) -> No
         start = left + row + 4.0
         name = f"{label.name} " if label.name else ""
         width = QFontMetricsF(font).horizontalAdvance(name)
-        box = QRectF(start, level - row / 2.0, area.width() / 2.0 - row - 4.0, row)
+        box = QRectF(start, level - row / 2.0, area.width() / columns - row - 4.0, row)
         write(painter, box, name, font, ink.quiet, Qt.AlignmentFlag.AlignLeft)
         write(
             painter,

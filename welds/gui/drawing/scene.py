@@ -123,7 +123,7 @@ def arc_spread_deg(frequency_hz: float) -> float:
 def shape_of(scene: JointScene) -> JointShape:
     """Return the scene's joint in its welding position."""
     reach = max(scene.cup_bore_mm / 2.0 + CUP_WALL_MM, NOZZLE_BORE_MM / 2.0 + NOZZLE_WALL_MM)
-    arm = max(reach + 3.5, 1.6 * max(scene.thickness_mm, scene.other_thickness_mm), 13.0)
+    arm = max(reach + 2.5, 1.6 * max(scene.thickness_mm, scene.other_thickness_mm), 11.0)
     shape = joint_shape(
         scene.joint,
         scene.thickness_mm,

@@ -33,8 +33,12 @@ from welds.quantities.units import Units
 MARGIN_PX = 10.0
 LABELS_FROM = (280.0, 220.0)
 LEADERS_SHARE = 0.38
+"""Leaders are given up for a numbered key when they leave the drawing less than this of the width."""
+KEY_FROM = 1.15
+"""And when the place is tall enough for a key: height over width."""
 TOP_MM = 2.0
-SCALE_BAR_PX = 136.0
+LEADER_PX = 13.0
+SCALE_BAR_PX = 112.0
 _BARS = {
     Units.METRIC: ((2.0, "2 mm"), (5.0, "5 mm"), (10.0, "10 mm"), (20.0, "20 mm"), (50.0, "50 mm")),
     Units.INCH: ((3.175, "1/8 in"), (6.35, "1/4 in"), (12.7, "1/2 in"), (25.4, "1 in"), (50.8, "2 in")),
@@ -59,10 +63,10 @@ def paint_section(painter: QPainter, area: QRectF, scene: JointScene, ink: Ink) 
     right = lettering.column(label for label in labels if not label.is_left)
     foot = len(caption) * lettering.line_px + 4.0
     words = inner.adjusted(0.0, 0.0, 0.0, -foot)
-    room = words.adjusted(left + 18.0, 0.0, -right - 18.0, 0.0)
-    needs_key = room.width() < LEADERS_SHARE * inner.width() and inner.height() > 0.8 * inner.width()
+    room = words.adjusted(left + LEADER_PX, 0.0, -right - LEADER_PX, 0.0)
+    needs_key = room.width() < LEADERS_SHARE * inner.width() and inner.height() > KEY_FROM * inner.width()
     if needs_key:
-        key_height = (len(labels) + 1) // 2 * lettering.key_row_px
+        key_height = lettering.key_height(labels, words.width())
         room = words.adjusted(0.0, 0.0, 0.0, -key_height - 6.0)
     picture = Picture(scene, shape, torch, View.fitting(box, room))
     _paint_metal(painter, picture, ink)
@@ -254,7 +258,7 @@ def _paint_caption(lettering: Lettering, box: QRectF, lines: list[str]) -> None:
 def _paint_scale_bar(lettering: Lettering, inner: QRectF, picture: Picture) -> None:
     painter, ink = lettering.painter, lettering.ink
     lengths = _BARS[picture.scene.units]
-    mm, text = max((entry for entry in lengths if entry[0] * picture.view.scale <= 80.0), default=lengths[0])
+    mm, text = max((entry for entry in lengths if entry[0] * picture.view.scale <= 56.0), default=lengths[0])
     font = text_font(painter, lettering.small_px)
     width = QFontMetricsF(font).horizontalAdvance(text) + 2.0
     level = inner.bottom() - lettering.line_px / 2.0
