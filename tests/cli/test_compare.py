@@ -12,6 +12,11 @@ from welds.reference.paths import data_root
 from welds.report.json_card import SCHEMA_FILE
 
 SHEET = ("--process", "tig", "--metal", "5052", "--thickness", "0.080 in")
+TOO_THICK = ("--process", "tig", "--metal", "5052", "--thickness", "60 mm")
+TEN_THICKNESSES = (
+    *("--process", "tig", "--metal", "5052"),
+    *(part for mm in range(1, 11) for part in ("--thickness", f"{mm} mm")),
+)
 BENCH = """machine:
   name: {name}
   processes: [tig]
@@ -122,8 +127,8 @@ def test_files(welds, tmp_path):
         ((*SHEET, "--joint", "tee"), 2, "2 or more"),
         ((*SHEET, "--joint", "tee", "--joint", "tee"), 2, "2 or more"),
         ((*SHEET, "--joint", "tee", "--joint", "tea"), 2, "nearest: tee"),
-        (("--process", "tig", "--metal", "5052", "--thickness", "60 mm", "--joint", "tee", "--joint", "lap"), 3, "cover"),
-        ((*SHEET, *(part for mm in range(1, 10) for part in ("--thickness", f"{mm} mm")), "--joint", "tee"), 2, "at most 8"),
+        ((*TOO_THICK, "--joint", "tee", "--joint", "lap"), 3, "cover"),
+        ((*TEN_THICKNESSES, "--joint", "tee"), 2, "at most 8"),
         ((*SHEET, "--joint", "tee", "--joint", "lap", "--bench", "nowhere.yaml"), 4, "nowhere.yaml"),
     ],
 )  # fmt: skip
@@ -135,7 +140,6 @@ def test_a_slip_is_one_clear_line(welds, options, code, words):
 
 
 def test_a_program_may_ask_for_more_columns_than_fit_side_by_side(welds):
-    many = [part for mm in range(1, 11) for part in ("--thickness", f"{mm} mm")]
-    code, out, _, _ = welds("--process", "tig", "--metal", "5052", *many, "--joint", "tee", "--json")
+    code, out, _, _ = welds(*TEN_THICKNESSES, "--joint", "tee", "--json")
     assert code == 0
     assert len(json.loads(out)["columns"]) == 10

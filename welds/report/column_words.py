@@ -1,0 +1,118 @@
+"""What a request says, field by field, so that columns are named by what sets them apart."""
+
+from collections.abc import Callable, Mapping, Sequence
+
+from welds.advice.request import Joint, Request
+from welds.quantities.display import show
+from welds.quantities.units import Units
+from welds.report.wording import JOINT_NAMES, PROCESS_NAMES
+
+Words = Callable[[Request, Units], str]
+
+
+def _length(mm: float | None, kind: str, units: Units) -> str:
+    return "" if mm is None else str(show(mm, "mm", kind, units))
+
+
+def _thickness(request: Request, units: Units) -> str:
+    words = _length(request.thickness_mm, "thickness", units)
+    other = request.other_thickness_mm
+    if other is None or other == request.thickness_mm:
+        return words
+    return f"{words} on {_length(other, 'thickness', units)}"
+
+
+def _metal(request: Request, _units: Units) -> str:
+    other = request.other_metal
+    return request.metal if other in (None, request.metal) else f"{request.metal} to {other}"
+
+
+def _plain(value: str | None) -> str:
+    return (value or "").replace("-", " ")
+
+
+FIELDS: Mapping[str, tuple[Words, str]] = {
+    "process": (lambda request, _: PROCESS_NAMES[request.process], ""),
+    "joint": (lambda request, _: JOINT_NAMES[request.joint], ""),
+    "metal": (_metal, ""),
+    "thickness": (_thickness, ""),
+    "position": (lambda request, _: f"position {request.position}", ""),
+    "hand": (lambda request, _: f"{request.hand.value} hand", ""),
+    "gap": (lambda request, units: f"gap {_length(request.gap_mm, 'gap', units)}", "gap 0 mm"),
+    "gas": (lambda request, _: f"gas {request.gas}" if request.gas else "", "usual gas"),
+    "wire": (
+        lambda request, units: (
+            f"{_length(request.wire_diameter_mm, 'wire_diameter', units)} wire"
+            if request.wire_diameter_mm
+            else ""
+        ),
+        "usual wire",
+    ),
+    "transfer": (lambda request, _: _plain(request.transfer), "usual transfer"),
+    "goal": (lambda request, _: f"goal: {_plain(request.goal)}" if request.goal else "", "no goal"),
+    "coating": (lambda request, _: ", ".join(_plain(each) for each in request.coatings), "bare"),
+    "solvent": (
+        lambda request, _: f"wiped with {_plain(request.solvent)}" if request.solvent else "",
+        "no solvent",
+    ),
+    "part": (lambda request, _: _plain(request.part), "loose piece"),
+    "place": (lambda request, _: _plain(request.place), ""),
+    "length": (lambda request, units: _long(request, units), "any length"),
+}
+"""Field -> its words, and what stands for "not stated" in a heading."""
+
+_ALWAYS = ("process", "joint", "metal", "thickness", "position", "hand")
+
+
+def _long(request: Request, units: Units) -> str:
+    return f"{_length(request.length_mm, 'length', units)} long" if request.length_mm else ""
+
+
+def varying(requests: Sequence[Request]) -> tuple[str, ...]:
+    """Return the fields in which the requests are not all the same."""
+    return tuple(field for field in FIELDS if len({_value(field, request) for request in requests}) > 1)
+
+
+def column_title(request: Request, fields: Sequence[str], units: Units) -> str:
+    """Return the words of these fields; those of the whole request where there are none."""
+    words = [field_words(request, field, units) for field in fields or _ALWAYS]
+    text = ", ".join(each for each in words if each)
+    return text[:1].upper() + text[1:]
+
+
+def shared_words(request: Request, varied: Sequence[str], units: Units) -> str:
+    """Return what the columns have in common."""
+    words = [
+        FIELDS[field][0](request, units)
+        for field in FIELDS
+        if field not in varied and (field in _ALWAYS or _value(field, request) not in _UNSTATED)
+    ]
+    return ", ".join(each for each in words if each)
+
+
+def request_changes(base: Request, other: Request, units: Units) -> tuple[str, ...]:
+    """Return what is asked differently: "3.2 mm instead of 2 mm"."""
+    return tuple(
+        f"{field_words(other, field, units)} instead of {field_words(base, field, units)}"
+        for field in varying((base, other))
+    )
+
+
+def field_words(request: Request, field: str, units: Units) -> str:
+    """Return one field in words, also where it is not stated."""
+    words, unstated = FIELDS[field]
+    return words(request, units) or unstated
+
+
+_UNSTATED = (None, (), 0.0)
+
+
+def _value(field: str, request: Request) -> object:
+    if field == "metal":
+        return request.metal, request.other_metal or request.metal
+    if field == "thickness":
+        return request.thickness_mm, request.other_thickness_mm or request.thickness_mm
+    if field == "joint":
+        return Joint(request.joint)
+    attribute = {"gap": "gap_mm", "coating": "coatings", "length": "length_mm", "wire": "wire_diameter_mm"}
+    return getattr(request, attribute.get(field, field))

@@ -1,0 +1,218 @@
+"""The rows of a comparison: each setting across all columns, what it differs by and why."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import partial
+from math import floor, log10
+
+from welds.advice.card import Card
+from welds.advice.setting import Setting
+from welds.quantities.display import display_unit
+from welds.quantities.registry import convert
+from welds.quantities.units import Units
+from welds.report import layout
+from welds.report.column_words import request_changes
+from welds.report.comparison import Comparison, figure_of, setting_names
+from welds.report.reason_change import READS, changed_links, has_own_cause, percent_text
+from welds.report.wording import GROUPS, LABELS, OTHER_GROUP, label
+
+NOT_USED = "not used"
+CHOSEN_FIRST = ("polarity", "transfer")
+"""Choices that decide whether a setting is there at all; how large it is, what is asked decides."""
+
+
+class Mark(StrEnum):
+    """How a cell stands to the base; each has a sign, so that no colour is needed."""
+
+    BASE = "base"
+    SAME = "same"
+    MORE = "more"
+    LESS = "less"
+    OTHER = "other"
+    ABSENT = "absent"
+
+
+SIGNS: Mapping[Mark, str] = {
+    Mark.BASE: "",
+    Mark.SAME: "=",
+    Mark.MORE: "\N{BLACK UP-POINTING TRIANGLE}",
+    Mark.LESS: "\N{BLACK DOWN-POINTING TRIANGLE}",
+    Mark.OTHER: "\N{NOT EQUAL TO}",
+    Mark.ABSENT: "\N{NOT EQUAL TO}",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """One setting of one column; `change` is what it differs by, `why` the links that make it differ."""
+
+    line: layout.SettingLine | None
+    mark: Mark
+    change: str = ""
+    why: tuple[str, ...] = ()
+
+    @property
+    def is_different(self) -> bool:
+        """Whether it differs from the base."""
+        return self.mark not in (Mark.BASE, Mark.SAME)
+
+    @property
+    def text(self) -> str:
+        """The figure to start with, starred where no published source covers it, or that there is none."""
+        if self.line is None:
+            return NOT_USED
+        return self.line.start_text + ("" if self.line.basis.is_published else "*")
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One setting across all columns; columns without a card have None."""
+
+    name: str
+    label: str
+    cells: tuple[Cell | None, ...]
+
+    @property
+    def is_different(self) -> bool:
+        """Whether any column differs from the base."""
+        return any(cell is not None and cell.is_different for cell in self.cells)
+
+
+@dataclass(frozen=True, slots=True)
+class RowGroup:
+    """Rows that belong together."""
+
+    title: str
+    rows: tuple[Row, ...]
+
+
+def row_groups(comparison: Comparison, units: Units) -> tuple[RowGroup, ...]:
+    """Return all settings of all columns, in the card's groups and reading order."""
+    cards = [column.card for column in comparison.columns]
+    names = setting_names([card for card in cards if card is not None])
+    pinned = comparison.pinned
+    make = partial(_row, cards=cards, base=cards.index(pinned.card) if pinned.card else 0, units=units)
+    groups = [(title, [name for name in members if name in names]) for title, members in GROUPS]
+    groups.append((OTHER_GROUP, [name for name in names if name not in LABELS]))
+    return tuple(
+        RowGroup(title, tuple(make(name) for name in members)) for title, members in groups if members
+    )
+
+
+def _row(name: str, cards: Sequence[Card | None], base: int, units: Units) -> Row:
+    pinned = cards[base]
+    assert pinned is not None
+    basis = _line(pinned, name, units)
+    cells = [
+        None
+        if card is None
+        else Cell(basis, Mark.BASE if basis else Mark.ABSENT)
+        if place == base and basis
+        else _cell(name, pinned, card, basis, units)
+        for place, card in enumerate(cards)
+    ]
+    return Row(name, label(name), tuple(cells))
+
+
+def _line(card: Card, name: str, units: Units) -> layout.SettingLine | None:
+    setting = card.settings.get(name)
+    return None if setting is None else layout.setting_line(setting, card.request.process, units)
+
+
+def _cell(name: str, pinned: Card, card: Card, basis: layout.SettingLine | None, units: Units) -> Cell:
+    line = _line(card, name, units)
+    if _shown(line) == _shown(basis):
+        return Cell(line, Mark.SAME)
+    if line is None or basis is None:
+        change = "" if basis is None else f"instead of {basis.start_text}"
+        return Cell(
+            line,
+            Mark.ABSENT if line is None else Mark.OTHER,
+            change,
+            _why_only_one(name, pinned, card, units),
+        )
+    before, after = pinned.settings[name].start, card.settings[name].start
+    mark = Mark.OTHER
+    if line.start != basis.start and _is_number(before) and _is_number(after):
+        mark = Mark.MORE if float(after) > float(before) else Mark.LESS
+    return Cell(
+        line,
+        mark,
+        _change(pinned.settings[name], card.settings[name], basis, line, units),
+        _why(name, pinned, card, units),
+    )
+
+
+def _shown(line: layout.SettingLine | None) -> tuple[str, ...]:
+    return () if line is None else (line.start, line.unit, line.range, line.second)
+
+
+def _is_number(value: object) -> bool:
+    return isinstance(value, int | float) and not isinstance(value, bool)
+
+
+def _change(
+    before: Setting, after: Setting, basis: layout.SettingLine, line: layout.SettingLine, units: Units
+) -> str:
+    """Return the distance in the shown unit and in percent; for a choice, what it stands in place of.
+
+    The distance is taken before rounding: 87 and 94 A are shown as 85 and 95 A, and lie 7 A apart.
+    """
+    if line.start == basis.start:
+        return f"range; base {basis.range_text}" if basis.range else "range"
+    if before.band is None or after.band is None or basis.unit != line.unit:
+        return f"instead of {basis.start_text}"
+    first, second = (
+        convert(band.start, band.unit, display_unit(line.name, band.unit, units))
+        for band in (before.band, after.band)
+    )
+    distance = _signed(second - first, line.unit)
+    is_ratio = first > 0.0 and line.unit not in ("", "%") and not line.unit.startswith("\N{DEGREE SIGN}")
+    return f"{distance}, {percent_text(second / first)}" if is_ratio else distance
+
+
+def _signed(distance: float, unit: str) -> str:
+    """Return a distance with two significant digits, none of them behind ten."""
+    digits = 0 if abs(distance) >= 10 else 1 - floor(log10(abs(distance))) if distance else 0
+    text = f"{distance:+.{digits}f}"
+    if "." in text:
+        text = text.rstrip("0").rstrip(".")
+    return f"{text} {'points' if unit == '%' else unit}".strip()
+
+
+def _why(name: str, pinned: Card, card: Card, units: Units) -> tuple[str, ...]:
+    """Return the changed links; where the chains alone cannot tell, what they were worked out from."""
+    before, after = pinned.settings[name], card.settings[name]
+    links = changed_links(before, after)
+    if links and has_own_cause(before, after):
+        return links
+    figures = [cause for cause in READS.get(name, ()) if cause not in CHOSEN_FIRST]
+    causes = tuple(_causes(figures, pinned, card, units))
+    return (*links, *(causes or (() if links else _asked_otherwise(pinned, card, units))))
+
+
+def _why_only_one(name: str, pinned: Card, card: Card, units: Units) -> tuple[str, ...]:
+    """Return why a setting stands on one of the two cards alone."""
+    if pinned.request.process is not card.request.process:
+        return _asked_otherwise(pinned, card, units)[:1]
+    choices = [cause for cause in READS.get(name, ()) if cause in CHOSEN_FIRST]
+    causes = tuple(_causes(choices, pinned, card, units))
+    return causes or _asked_otherwise(pinned, card, units)
+
+
+def _causes(names: Sequence[str], pinned: Card, card: Card, units: Units) -> Iterator[str]:
+    for cause in names:
+        before, after = _line(pinned, cause, units), _line(card, cause, units)
+        if before and after and figure_of(pinned.settings[cause]) != figure_of(card.settings[cause]):
+            figures = (after.start_text, before.start_text)
+            if figures[0] == figures[1]:
+                figures = (f"{figures[0]} ({after.range_text})", f"{figures[1]} ({before.range_text})")
+            yield f"follows {label(cause).lower()}: {figures[0]} instead of {figures[1]}"
+
+
+def _asked_otherwise(pinned: Card, card: Card, units: Units) -> tuple[str, ...]:
+    changes = request_changes(pinned.request, card.request, units)
+    if not changes:
+        return (f"follows the machine: {card.machine} instead of {pinned.machine}",)
+    return tuple(f"follows what is asked: {change}" for change in changes)

@@ -1,0 +1,234 @@
+"""A comparison as text, HTML, Markdown and CSV."""
+
+import csv
+import io
+import textwrap
+from collections.abc import Iterator, Sequence
+from html import escape
+
+from welds.advice.setting import Setting
+from welds.quantities.units import Units
+from welds.report.comparison import Comparison, cautions, differences, heading, notes, titles
+from welds.report.comparison_rows import SIGNS, Cell, Row, row_groups
+from welds.report.html_page import cautions_html, page, table
+from welds.report.markdown_card import escape_markdown
+from welds.report.text_card import caution_lines
+from welds.report.wording import SEVERITY_WORDS
+
+NO_CARD = "no card"
+SAME = "All columns agree."
+_WIDTH = 90
+_CELL, _LABEL = 20, 24
+_PLAIN_SIGNS = {"\N{BLACK UP-POINTING TRIANGLE}": "^", "\N{BLACK DOWN-POINTING TRIANGLE}": "v"}
+_COLUMN_NAMES = (
+    *("column", "title", "process", "metal", "thickness_mm", "joint", "position", "machine"),
+    *("setting", "low", "start", "high", "unit", "value", "basis", "differs", "why", "note"),
+)
+
+
+def comparison_title(comparison: Comparison, units: Units) -> str:
+    """Return what is compared: "Outside corner, tee"."""
+    return "Side by side: " + "; ".join(titles(comparison, units))
+
+
+def comparison_text(comparison: Comparison, units: Units, *, only_differences: bool = False) -> str:
+    """Return the comparison in columns for a terminal, the reasons below."""
+    groups = row_groups(comparison, units)
+    rows = [row for group in groups for row in group.rows if row.is_different or not only_differences]
+    parts = [
+        [heading(comparison, units)],
+        [line for caution in cautions(comparison, units) for line in caution_lines(caution)],
+        list(_text_table(comparison, rows, units)),
+        list(_text_reasons(comparison, rows, units)),
+        [line for note in notes(comparison) for line in textwrap.wrap(note, _WIDTH, subsequent_indent="  ")],
+        textwrap.wrap(comparison.notice, _WIDTH),
+    ]
+    return "\n\n".join("\n".join(lines) for lines in parts if lines) + "\n"
+
+
+def _text_table(comparison: Comparison, rows: Sequence[Row], units: Units) -> Iterator[str]:
+    heads = [_boxed(title) for title in titles(comparison, units)]
+    pinned = comparison.columns.index(comparison.pinned)
+    heads[pinned].append("(base)")
+    yield from _text_row("", heads)
+    yield "-" * (_LABEL + (_CELL + 2) * len(heads))
+    for row in rows:
+        yield from _text_row(row.label, [_text_cell(cell) for cell in row.cells])
+
+
+def _text_row(head: str, cells: Sequence[list[str]]) -> Iterator[str]:
+    columns = [textwrap.wrap(head, _LABEL - 2), *cells]
+    widths = [_LABEL, *(_CELL + 2 for _ in cells)]
+    for line in range(max(len(column) for column in columns)):
+        texts = (column[line] if line < len(column) else "" for column in columns)
+        yield "".join(text.ljust(width) for text, width in zip(texts, widths, strict=True)).rstrip()
+
+
+def _text_cell(cell: Cell | None) -> list[str]:
+    if cell is None:
+        return [NO_CARD]
+    sign = SIGNS[cell.mark] if cell.is_different else ""
+    figure = f"{_PLAIN_SIGNS.get(sign, '!' if sign else '')} {cell.text}".strip()
+    return [*_boxed(figure), *(_boxed(cell.change) if cell.change else ())]
+
+
+def _boxed(text: str) -> list[str]:
+    return textwrap.wrap(text, _CELL) or [""]
+
+
+def _text_reasons(comparison: Comparison, rows: Sequence[Row], units: Units) -> Iterator[str]:
+    problems = list(_problems(comparison, units))
+    if not problems and not any(row.is_different for row in rows):
+        yield SAME
+        return
+    yield "WHY"
+    for title, problem in problems:
+        yield from textwrap.wrap(f"{title}: {problem}", _WIDTH, initial_indent="  ", subsequent_indent="    ")
+    for row in rows:
+        for title, words in _reasons(comparison, row, units):
+            yield from textwrap.wrap(
+                f"{row.label}, {title}: {words}", _WIDTH, initial_indent="  ", subsequent_indent="    "
+            )
+
+
+def _problems(comparison: Comparison, units: Units) -> Iterator[tuple[str, str]]:
+    for column, title in zip(comparison.columns, titles(comparison, units), strict=True):
+        if column.problem:
+            yield title, column.problem
+
+
+def _reasons(comparison: Comparison, row: Row, units: Units) -> Iterator[tuple[str, str]]:
+    """Yield (column, reasons) for each column that differs; columns of the same reasons together."""
+    found: dict[str, list[str]] = {}
+    for title, cell in zip(titles(comparison, units), row.cells, strict=True):
+        if cell is not None and cell.is_different and cell.why:
+            found.setdefault("; ".join(cell.why), []).append(title)
+    for words, where in found.items():
+        yield " and ".join(where), words
+
+
+def comparison_html(comparison: Comparison, units: Units) -> str:
+    """Return a page, black on white: cautions, one table, the reasons below."""
+    groups = row_groups(comparison, units)
+    title = comparison_title(comparison, units)
+    body = (
+        f'<p class="title">{escape(title)}</p><p class="subtitle">{escape(heading(comparison, units))}</p>'
+        + cautions_html(cautions(comparison, units))
+        + table(_html_rows(comparison, [row for group in groups for row in group.rows], units), border=1)
+        + "".join(_html_reasons(comparison, [row for group in groups for row in group.rows], units))
+        + "".join(f'<p class="small">{escape(note)}</p>' for note in notes(comparison))
+        + f"<p><b>{escape(comparison.notice)}</b></p>"
+    )
+    return page(title, body)
+
+
+def _html_rows(comparison: Comparison, rows: Sequence[Row], units: Units) -> Iterator[str]:
+    pinned = comparison.columns.index(comparison.pinned)
+    heads = (
+        f'<td align="center"><b>{escape(title)}</b>{"<br>(base)" if place == pinned else ""}</td>'
+        for place, title in enumerate(titles(comparison, units))
+    )
+    yield f"<tr><td>&nbsp;</td>{''.join(heads)}</tr>"
+    for row in rows:
+        cells = "".join(f'<td align="center">{_html_cell(cell)}</td>' for cell in row.cells)
+        yield f"<tr><td>{escape(row.label)}</td>{cells}</tr>"
+
+
+def _html_cell(cell: Cell | None) -> str:
+    if cell is None:
+        return NO_CARD
+    figure = escape(cell.text)
+    if cell.is_different:
+        figure = f"<b>{SIGNS[cell.mark]} {figure}</b>"
+    small = [text for text in (cell.line.range_text if cell.line else "", cell.change) if text]
+    return figure + "".join(f'<br><span class="small">{escape(text)}</span>' for text in small)
+
+
+def _html_reasons(comparison: Comparison, rows: Sequence[Row], units: Units) -> Iterator[str]:
+    yield '<p class="head">Why</p>'
+    for title, problem in _problems(comparison, units):
+        yield f'<p class="small"><b>{escape(title)}</b>: {escape(problem)}</p>'
+    if not any(row.is_different for row in rows):
+        yield f'<p class="small">{SAME}</p>'
+    for row in rows:
+        for title, words in _reasons(comparison, row, units):
+            yield f'<p class="small"><b>{escape(f"{row.label}, {title}")}</b>: {escape(words)}</p>'
+
+
+def comparison_markdown(comparison: Comparison, units: Units) -> str:
+    """Return the comparison as a Markdown table with its reasons."""
+    named = titles(comparison, units)
+    pinned = comparison.columns.index(comparison.pinned)
+    heads = [f"{title} (base)" if place == pinned else title for place, title in enumerate(named)]
+    lines = [f"# {escape_markdown(comparison_title(comparison, units))}", ""]
+    lines += [escape_markdown(heading(comparison, units)), ""]
+    for caution in cautions(comparison, units):
+        lines.append(f"- **{SEVERITY_WORDS[caution.severity.value]}** {escape_markdown(caution.text)}")
+    lines += ["", "| Setting | " + " | ".join(escape_markdown(head) for head in heads) + " |"]
+    lines.append("|---" * (len(heads) + 1) + "|")
+    groups = row_groups(comparison, units)
+    for row in (row for group in groups for row in group.rows):
+        cells = " | ".join(_markdown_cell(cell) for cell in row.cells)
+        lines.append(f"| {escape_markdown(row.label)} | {cells} |")
+    lines += ["", "## Why", ""]
+    reasons = [(title, problem) for title, problem in _problems(comparison, units)]
+    for row in (row for group in groups for row in group.rows):
+        reasons += [(f"{row.label}, {title}", words) for title, words in _reasons(comparison, row, units)]
+    lines += [f"- **{escape_markdown(head)}**: {escape_markdown(words)}" for head, words in reasons] or [SAME]
+    lines += ["", *(f"{escape_markdown(note)}  " for note in notes(comparison))]
+    return "\n".join([*lines, "", f"**{escape_markdown(comparison.notice)}**"]) + "\n"
+
+
+def _markdown_cell(cell: Cell | None) -> str:
+    if cell is None:
+        return NO_CARD
+    parts = [cell.text, cell.line.range_text if cell.line else "", cell.change]
+    text = escape_markdown("; ".join(part for part in parts if part))
+    return f"**{SIGNS[cell.mark]} {text}**" if cell.is_different else text
+
+
+def comparison_csv(comparison: Comparison) -> str:
+    """Return one line a setting and column, always metric."""
+    out = io.StringIO()
+    writer = csv.DictWriter(out, _COLUMN_NAMES, restval="", lineterminator="\n")
+    writer.writeheader()
+    differing = frozenset(differences(comparison))
+    groups = row_groups(comparison, Units.METRIC)
+    why = {
+        (row.name, place): "; ".join(cell.why)
+        for group in groups
+        for row in group.rows
+        for place, cell in enumerate(row.cells)
+        if cell is not None
+    }
+    for place, (column, title) in enumerate(
+        zip(comparison.columns, titles(comparison, Units.METRIC), strict=True)
+    ):
+        request = column.request
+        head: dict[str, object] = {
+            "column": place + 1,
+            "title": title,
+            "process": request.process.value,
+            "metal": request.metal,
+            "thickness_mm": f"{request.thickness_mm:.6g}",
+            "joint": request.joint.value,
+            "position": request.position,
+            "machine": column.machine,
+        }
+        if column.card is None:
+            writer.writerow(head | {"note": column.problem})
+            continue
+        for name, setting in column.card.settings.items():
+            line = {"setting": name, "differs": "yes" if name in differing else "no"}
+            writer.writerow(head | line | _figures(setting) | {"why": why.get((name, place), "")})
+    return out.getvalue()
+
+
+def _figures(setting: Setting) -> dict[str, object]:
+    if setting.band is None:
+        value = setting.value
+        text = f"{value:.6g}" if isinstance(value, float) else value
+        return {"value": text, "unit": setting.unit or "", "basis": setting.basis.value}
+    band = setting.band
+    edges = {edge: f"{getattr(band, edge):.6g}" for edge in ("low", "start", "high")}
+    return {**edges, "unit": band.unit, "basis": setting.basis.value}
