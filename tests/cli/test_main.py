@@ -39,7 +39,9 @@ def test_unknown_command_gets_the_nearest(welds, word, nearest) -> None:
 
 @pytest.mark.parametrize("word", ["log", "bead", "blank", "repair", "job", "bench"])
 def test_what_is_not_built_yet_is_not_pretended(welds, word) -> None:
-    assert welds(word).code == 2
+    result = welds(word)
+    assert result.code == 2
+    assert result.complaint.startswith(f"welds: command: {word} is not usable")
 
 
 def test_an_interrupted_command_leaves_quietly(capsys) -> None:
