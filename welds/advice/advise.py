@@ -6,7 +6,9 @@ from welds.advice.card import Card
 from welds.advice.case import Case, SoFar, make_case
 from welds.advice.checks import checks_of
 from welds.advice.equipment import GENERIC, Equipment
+from welds.advice.evidence import Evidence
 from welds.advice.facts import facts_of
+from welds.advice.learned_current import learned_current
 from welds.advice.preparation import preparation_of
 from welds.advice.request import Process, Request
 from welds.advice.rules import (
@@ -100,18 +102,24 @@ BOTH: tuple[Rule, ...] = (
 """One decision each; a rule may read what earlier ones decided."""
 
 
-def advise(request: Request, tables: Tables, equipment: Equipment = GENERIC) -> Card:
-    """Return the card for a request.
+def advise(
+    request: Request, tables: Tables, equipment: Equipment = GENERIC, evidence: Evidence | None = None
+) -> Card:
+    """Return the card for a request; with evidence, the current and all that follows from it is learned.
 
     Raises InputError for a request that cannot be meant and NotCoveredError, with the nearest case that can
     be answered, where the tables end.
     """
     case = make_case(request, tables, equipment)
     settings: dict[str, Setting] = {}
+    learned = None
     for rule in (*(TIG if request.process is Process.TIG else MIG), *BOTH):
         setting = rule(case, settings)
-        if setting is not None:
-            settings[setting.name] = setting
+        if setting is None:
+            continue
+        if setting.name == "current" and evidence is not None:
+            setting, learned = learned_current(case, settings, setting, rule, evidence)
+        settings[setting.name] = setting
     return Card(
         request,
         settings,
@@ -119,6 +127,7 @@ def advise(request: Request, tables: Tables, equipment: Equipment = GENERIC) -> 
         preparation_of(case),
         _cautions(case, settings),
         equipment.machine.name,
+        learned=learned,
     )
 
 

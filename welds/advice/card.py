@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from welds.advice.learned import Learned
 from welds.advice.request import Request
 from welds.advice.setting import Caution, Check, Setting, Severity, Step
 
@@ -14,7 +15,10 @@ NOTICE = (
 
 @dataclass(frozen=True, slots=True)
 class Card:
-    """Settings in reading order, with what was checked, what to do first and what can hurt."""
+    """Settings in reading order, with what was checked, what to do first and what can hurt.
+
+    `learned` is there where past welds moved the current; the settings already follow it.
+    """
 
     request: Request
     settings: Mapping[str, Setting]
@@ -23,6 +27,7 @@ class Card:
     cautions: tuple[Caution, ...]
     machine: str
     notice: str = NOTICE
+    learned: Learned | None = None
 
     @property
     def stops(self) -> tuple[Caution, ...]:

@@ -5,6 +5,7 @@ from typing import Any
 from welds.advice.card import Card
 from welds.advice.request import Request
 from welds.advice.setting import Caution, Setting
+from welds.report.learned_json import learned_json
 
 SCHEMA = "welds.card/1"
 SCHEMA_FILE = "schema/card.json"
@@ -14,8 +15,8 @@ Json = dict[str, Any]
 
 
 def card_json(card: Card) -> Json:
-    """Return the card as plain dictionaries, lists, numbers and texts."""
-    return {
+    """Return the card as plain dictionaries, lists, numbers and texts; `learned` only where welds spoke."""
+    answer: Json = {
         "schema": SCHEMA,
         "request": request_json(card.request),
         "settings": {name: setting_json(setting) for name, setting in card.settings.items()},
@@ -27,6 +28,9 @@ def card_json(card: Card) -> Json:
         "machine": card.machine,
         "notice": card.notice,
     }
+    if card.learned is not None:
+        answer["learned"] = learned_json(card.learned)
+    return answer
 
 
 def caution_json(caution: Caution) -> Json:

@@ -90,7 +90,7 @@ def _seam(case: Case, so_far: SoFar) -> Setting:
         factor *= place.value
         grades.append(place.basis)
     band = Band(reading.low * factor, reading.middle * factor, reading.high * factor, "A")
-    band, wire_reasons = _within_wire(case, transfer, wire, band)
+    band, wire_reasons = within_wire(case, transfer, wire, band)
     machine = case.equipment.machine
     band, clipped = clip(band, machine.name, machine.current_min_a, machine.current_max_a, "A")
     return Setting(
@@ -103,7 +103,8 @@ def _seam(case: Case, so_far: SoFar) -> Setting:
     )
 
 
-def _within_wire(case: Case, transfer: str, wire: float, band: Band) -> tuple[Band, list[Reason]]:
+def within_wire(case: Case, transfer: str, wire: float, band: Band) -> tuple[Band, list[Reason]]:
+    """Return the band within what the wire carries, and one reason for each limit that bit."""
     ranges = [
         row
         for row in case.tables.records(WireRange)

@@ -1,0 +1,93 @@
+"""The step between the tables' current and the settings that follow from it: what past welds add."""
+
+from collections.abc import Callable
+from dataclasses import replace
+from math import ceil, floor
+
+from welds.advice.case import Case, SoFar
+from welds.advice.equipment import GENERIC_MACHINE, Equipment
+from welds.advice.evidence import Evidence
+from welds.advice.learned import Learned
+from welds.advice.learning import Context, learn
+from welds.advice.limits import clip
+from welds.advice.request import Process
+from welds.advice.rules.mig_current import within_wire
+from welds.advice.rules.tungsten_diameter import ratings
+from welds.advice.setting import Reason, Setting
+from welds.advice.table_current import build_table_currents
+from welds.quantities.band import Band
+
+
+def learned_current(
+    case: Case,
+    so_far: SoFar,
+    table: Setting,
+    rule: Callable[[Case, SoFar], Setting | None],
+    evidence: Evidence,
+) -> tuple[Setting, Learned | None]:
+    """Return the current after learning, or the tables' own where no past weld speaks.
+
+    `table` is what `rule` advised. Wire, tungsten and machine limit the learned figure as they limit the
+    tables'.
+    """
+    unlimited = rule(replace(case, equipment=Equipment(GENERIC_MACHINE, case.equipment.shelf)), so_far)
+    assert unlimited is not None
+    cell = (case.request.process.value, case.family, case.request.joint.value)
+    context = Context(cell, unlimited.figure, case.tables.derived(build_table_currents))
+    learned = learn(evidence, context)
+    if learned is None:
+        return table, None
+    band, reasons = _between(unlimited.figure.scaled(learned.factor), learned)
+    reasons.insert(0, Reason(_words(learned), learned.factor))
+    band, clipped = _limited(case, so_far, unlimited.figure, band)
+    kept = tuple(reason for reason in table.reasons if reason in unlimited.reasons)
+    return replace(table, band=_whole(band), reasons=(*kept, *reasons, *clipped)), learned
+
+
+def _words(learned: Learned) -> str:
+    welds = "1 past weld" if learned.welds == 1 else f"{learned.welds} past welds"
+    return (
+        f"your log: {welds}, {learned.alike} on this kind of joint ({learned.sureness_words}; nine in ten"
+        f" that it lies between {learned.factor_low:.2f} and {learned.factor_high:.2f} times the tables)"
+    )
+
+
+def _between(band: Band, learned: Learned) -> tuple[Band, list[Reason]]:
+    """Draw the ends in to where like welds burned through or stayed cold, where the start lies between."""
+    reasons = []
+    burnt, cold = learned.burnt_at_a, learned.cold_at_a
+    if burnt is not None and band.start < burnt < band.high:
+        band = band.clipped(highest=burnt)
+        reasons.append(Reason(f"a like weld burned through at what would be {burnt:.0f} A here: stay below"))
+    if cold is not None and band.low < cold < band.start:
+        band = band.clipped(lowest=cold)
+        reasons.append(Reason(f"a like weld stayed cold at what would be {cold:.0f} A here: stay above"))
+    return band, reasons
+
+
+def _limited(case: Case, so_far: SoFar, table: Band, band: Band) -> tuple[Band, list[Reason]]:
+    machine = case.equipment.machine
+    if case.request.process is Process.MIG:
+        wire = float(so_far["wire_diameter"].start)
+        band, reasons = within_wire(case, str(so_far["transfer"].value), wire, band)
+    else:
+        band, reasons = _within_tungsten(case, str(so_far["polarity"].value), table, band)
+    band, clipped = clip(band, machine.name, machine.current_min_a, machine.current_max_a, "A")
+    return band, [*reasons, *clipped]
+
+
+def _within_tungsten(case: Case, polarity: str, table: Band, band: Band) -> tuple[Band, list[Reason]]:
+    """Never learn past what the thickest tungsten on hand stands, nor above the tables where they do."""
+    shelf = case.equipment.shelf.tungsten_diameters_mm
+    rated = [
+        each.high_a
+        for each in ratings(case, polarity)
+        if not shelf or any(abs(each.diameter_mm - mm) < 0.05 for mm in shelf)
+    ]
+    limit = max(max(rated, default=0.0), table.start)
+    return clip(band, "the thickest tungsten on hand", None, limit, "A")
+
+
+def _whole(band: Band) -> Band:
+    low, high = sorted((ceil(band.low), floor(band.high)))
+    return Band(low, min(max(round(band.start), low), high), high, band.unit)
