@@ -12,7 +12,7 @@ from welds.advice.learning import Context, learn
 from welds.advice.limits import clip
 from welds.advice.request import Process
 from welds.advice.rules.mig_current import within_wire
-from welds.advice.rules.tungsten_diameter import ratings
+from welds.advice.rules.tungsten_diameter import build_ratings
 from welds.advice.setting import Reason, Setting
 from welds.advice.table_current import build_table_currents
 from welds.quantities.band import Band
@@ -81,7 +81,7 @@ def _within_tungsten(case: Case, polarity: str, table: Band, band: Band) -> tupl
     shelf = case.equipment.shelf.tungsten_diameters_mm
     rated = [
         each.high_a
-        for each in ratings(case, polarity)
+        for each in case.tables.derived(build_ratings)[polarity]
         if not shelf or any(abs(each.diameter_mm - mm) < 0.05 for mm in shelf)
     ]
     limit = max(max(rated, default=0.0), table.start)
