@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping, Sequence
 
-from welds.advice.request import Joint, Request
+from welds.advice.request import Joint, Process, Request
 from welds.quantities.display import show
 from welds.quantities.units import Units
 from welds.report.wording import JOINT_NAMES, PROCESS_NAMES
@@ -101,9 +101,12 @@ def request_changes(base: Request, other: Request, units: Units) -> tuple[str, .
 def field_words(request: Request, field: str, units: Units) -> str:
     """Return one field in words, also where it is not stated."""
     words, unstated = FIELDS[field]
+    if field in _MIG_ONLY and request.process is not Process.MIG:
+        return ""
     return words(request, units) or unstated
 
 
+_MIG_ONLY = ("wire", "transfer")
 _UNSTATED = (None, (), 0.0)
 
 

@@ -13,7 +13,7 @@ from welds.quantities.registry import convert
 from welds.quantities.units import Units
 from welds.report import layout
 from welds.report.column_words import request_changes
-from welds.report.comparison import Comparison, figure_of, setting_names
+from welds.report.comparison import Comparison, setting_names
 from welds.report.reason_change import READS, changed_links, has_own_cause, percent_text
 from welds.report.wording import GROUPS, LABELS, OTHER_GROUP, label
 
@@ -204,11 +204,12 @@ def _why_only_one(name: str, pinned: Card, card: Card, units: Units) -> tuple[st
 def _causes(names: Sequence[str], pinned: Card, card: Card, units: Units) -> Iterator[str]:
     for cause in names:
         before, after = _line(pinned, cause, units), _line(card, cause, units)
-        if before and after and figure_of(pinned.settings[cause]) != figure_of(card.settings[cause]):
-            figures = (after.start_text, before.start_text)
-            if figures[0] == figures[1]:
-                figures = (f"{figures[0]} ({after.range_text})", f"{figures[1]} ({before.range_text})")
-            yield f"follows {label(cause).lower()}: {figures[0]} instead of {figures[1]}"
+        if before is None or after is None or _shown(before) == _shown(after):
+            continue
+        figures = [after.start_text, before.start_text]
+        if figures[0] == figures[1]:
+            figures = [f"{line.start_text} ({line.range_text})" for line in (after, before)]
+        yield f"follows {label(cause).lower()}: {figures[0]} instead of {figures[1]}"
 
 
 def _asked_otherwise(pinned: Card, card: Card, units: Units) -> tuple[str, ...]:

@@ -10,7 +10,7 @@ from welds.advice.setting import Setting
 from welds.quantities.units import Units
 from welds.report.comparison import Comparison, cautions, differences, heading, notes, titles
 from welds.report.comparison_rows import SIGNS, Cell, Row, row_groups
-from welds.report.html_page import cautions_html, page, table
+from welds.report.html_page import cautions_html, page, table, two_columns
 from welds.report.markdown_card import escape_markdown
 from welds.report.text_card import caution_lines
 from welds.report.wording import SEVERITY_WORDS
@@ -19,6 +19,8 @@ NO_CARD = "no card"
 SAME = "All columns agree."
 _WIDTH = 90
 _CELL, _LABEL = 20, 24
+_HALF_PAGE = 110
+"""About how many letters of small print half a page takes in one line."""
 _PLAIN_SIGNS = {"\N{BLACK UP-POINTING TRIANGLE}": "^", "\N{BLACK DOWN-POINTING TRIANGLE}": "v"}
 _COLUMN_NAMES = (
     *("column", "title", "process", "metal", "thickness_mm", "joint", "position", "machine"),
@@ -77,18 +79,13 @@ def _boxed(text: str) -> list[str]:
 
 
 def _text_reasons(comparison: Comparison, rows: Sequence[Row], units: Units) -> Iterator[str]:
-    problems = list(_problems(comparison, units))
-    if not problems and not any(row.is_different for row in rows):
+    found = [*_problems(comparison, units), *_reasons(comparison, rows, units)]
+    if not found:
         yield SAME
         return
     yield "WHY"
-    for title, problem in problems:
-        yield from textwrap.wrap(f"{title}: {problem}", _WIDTH, initial_indent="  ", subsequent_indent="    ")
-    for row in rows:
-        for title, words in _reasons(comparison, row, units):
-            yield from textwrap.wrap(
-                f"{row.label}, {title}: {words}", _WIDTH, initial_indent="  ", subsequent_indent="    "
-            )
+    for head, words in found:
+        yield from textwrap.wrap(f"{head}: {words}", _WIDTH, initial_indent="  ", subsequent_indent="    ")
 
 
 def _problems(comparison: Comparison, units: Units) -> Iterator[tuple[str, str]]:
@@ -97,25 +94,31 @@ def _problems(comparison: Comparison, units: Units) -> Iterator[tuple[str, str]]
             yield title, column.problem
 
 
-def _reasons(comparison: Comparison, row: Row, units: Units) -> Iterator[tuple[str, str]]:
-    """Yield (column, reasons) for each column that differs; columns of the same reasons together."""
-    found: dict[str, list[str]] = {}
-    for title, cell in zip(titles(comparison, units), row.cells, strict=True):
-        if cell is not None and cell.is_different and cell.why:
-            found.setdefault("; ".join(cell.why), []).append(title)
-    for words, where in found.items():
-        yield " and ".join(where), words
+def _reasons(comparison: Comparison, rows: Sequence[Row], units: Units) -> Iterator[tuple[str, str]]:
+    """Yield (settings and columns, reasons); settings and columns that share their reasons stand together."""
+    named = titles(comparison, units)
+    by_row: dict[tuple[str, tuple[str, ...]], list[str]] = {}
+    for row in rows:
+        found: dict[str, list[str]] = {}
+        for title, cell in zip(named, row.cells, strict=True):
+            if cell is not None and cell.is_different and cell.why:
+                found.setdefault("; ".join(cell.why), []).append(title)
+        for words, where in found.items():
+            by_row.setdefault((words, tuple(where)), []).append(row.label)
+    for (words, columns), labels in by_row.items():
+        yield f"{', '.join(labels)} ({'; '.join(columns)})", words
 
 
 def comparison_html(comparison: Comparison, units: Units) -> str:
-    """Return a page, black on white: cautions, one table, the reasons below."""
-    groups = row_groups(comparison, units)
+    """Return a page, black on white: cautions, what differs in one table, what does not, the reasons."""
+    rows = [row for group in row_groups(comparison, units) for row in group.rows]
     title = comparison_title(comparison, units)
     body = (
         f'<p class="title">{escape(title)}</p><p class="subtitle">{escape(heading(comparison, units))}</p>'
         + cautions_html(cautions(comparison, units))
-        + table(_html_rows(comparison, [row for group in groups for row in group.rows], units), border=1)
-        + "".join(_html_reasons(comparison, [row for group in groups for row in group.rows], units))
+        + table(_html_rows(comparison, [row for row in rows if row.is_different], units), border=1)
+        + _html_same([row for row in rows if not row.is_different])
+        + _html_reasons([*_problems(comparison, units), *_reasons(comparison, rows, units)])
         + "".join(f'<p class="small">{escape(note)}</p>' for note in notes(comparison))
         + f"<p><b>{escape(comparison.notice)}</b></p>"
     )
@@ -141,18 +144,21 @@ def _html_cell(cell: Cell | None) -> str:
     if cell.is_different:
         figure = f"<b>{SIGNS[cell.mark]} {figure}</b>"
     small = [text for text in (cell.line.range_text if cell.line else "", cell.change) if text]
-    return figure + "".join(f'<br><span class="small">{escape(text)}</span>' for text in small)
+    return figure + (f'<br><span class="small">{escape("; ".join(small))}</span>' if small else "")
 
 
-def _html_reasons(comparison: Comparison, rows: Sequence[Row], units: Units) -> Iterator[str]:
-    yield '<p class="head">Why</p>'
-    for title, problem in _problems(comparison, units):
-        yield f'<p class="small"><b>{escape(title)}</b>: {escape(problem)}</p>'
-    if not any(row.is_different for row in rows):
-        yield f'<p class="small">{SAME}</p>'
-    for row in rows:
-        for title, words in _reasons(comparison, row, units):
-            yield f'<p class="small"><b>{escape(f"{row.label}, {title}")}</b>: {escape(words)}</p>'
+def _html_same(rows: Sequence[Row]) -> str:
+    said = [f"{row.label}: {cell.text}" for row in rows if (cell := next(filter(None, row.cells), None))]
+    return f'<p><span class="head">The same in all</span> {escape("; ".join(said))}</p>' if said else ""
+
+
+def _html_reasons(found: Sequence[tuple[str, str]]) -> str:
+    said = found or [("Nothing", SAME)]
+    blocks = (
+        (f'<p class="small"><b>{escape(head)}</b>: {escape(words)}</p>', 1 + len(head + words) // _HALF_PAGE)
+        for head, words in said
+    )
+    return f'<p class="head">Why</p>{two_columns(blocks)}'
 
 
 def comparison_markdown(comparison: Comparison, units: Units) -> str:
@@ -171,9 +177,8 @@ def comparison_markdown(comparison: Comparison, units: Units) -> str:
         cells = " | ".join(_markdown_cell(cell) for cell in row.cells)
         lines.append(f"| {escape_markdown(row.label)} | {cells} |")
     lines += ["", "## Why", ""]
-    reasons = [(title, problem) for title, problem in _problems(comparison, units)]
-    for row in (row for group in groups for row in group.rows):
-        reasons += [(f"{row.label}, {title}", words) for title, words in _reasons(comparison, row, units)]
+    rows = [row for group in groups for row in group.rows]
+    reasons = [*_problems(comparison, units), *_reasons(comparison, rows, units)]
     lines += [f"- **{escape_markdown(head)}**: {escape_markdown(words)}" for head, words in reasons] or [SAME]
     lines += ["", *(f"{escape_markdown(note)}  " for note in notes(comparison))]
     return "\n".join([*lines, "", f"**{escape_markdown(comparison.notice)}**"]) + "\n"

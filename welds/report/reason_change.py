@@ -83,7 +83,7 @@ def _exchanged(old: list[Reason], new: Sequence[Reason]) -> Iterator[str]:
 
 def _key(reason: Reason) -> tuple[str, float | None]:
     """Return what makes two links the same: their words, and their factor as far as it can be noticed."""
-    return reason.text, None if reason.factor is None else round(reason.factor / NOTICEABLE)
+    return reason.text, None if reason.factor is None else round(reason.factor, 2)
 
 
 def _replaced(old: Reason, new: Reason) -> str:
