@@ -9,6 +9,7 @@ from welds.advice.equipment import GENERIC, Equipment
 from welds.advice.evidence import Evidence
 from welds.advice.facts import facts_of
 from welds.advice.learned_current import learned_current
+from welds.advice.own_scale import with_readings
 from welds.advice.preparation import preparation_of
 from welds.advice.request import Process, Request
 from welds.advice.rules import (
@@ -49,6 +50,7 @@ from welds.advice.rules import (
     wire_feed,
 )
 from welds.advice.setting import Caution, Setting, Severity
+from welds.advice.shopping import missing_for
 from welds.reference.hazards import load_hazards, matching
 from welds.reference.tables import Tables
 
@@ -120,13 +122,16 @@ def advise(
         if setting.name == "current" and evidence is not None:
             setting, learned = learned_current(case, settings, setting, rule, evidence)
         settings[setting.name] = setting
+    settings = with_readings(settings, equipment.machine)
+    shopping = missing_for(case, settings)
     return Card(
         request,
         settings,
-        checks_of(case, settings),
+        checks_of(case, settings, shopping),
         preparation_of(case),
         _cautions(case, settings),
         equipment.machine.name,
+        shopping=shopping,
         learned=learned,
     )
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from welds.advice.learned import Learned
 from welds.advice.request import Request
-from welds.advice.setting import Caution, Check, Setting, Severity, Step
+from welds.advice.setting import Caution, Check, Purchase, Setting, Severity, Step
 
 NOTICE = (
     "Advice, not a procedure: local codes, the equipment's and the vehicle's own manuals and your own test"
@@ -27,6 +27,7 @@ class Card:
     cautions: tuple[Caution, ...]
     machine: str
     notice: str = NOTICE
+    shopping: tuple[Purchase, ...] = ()
     learned: Learned | None = None
 
     @property

@@ -1,7 +1,29 @@
-"""Clipping a band to what the machine can be set to, and saying so."""
+"""Fitting a band to what the machine can be set to, and saying so."""
 
+from math import ceil, floor
+
+from welds.advice.equipment import Control, Machine
 from welds.advice.setting import Reason
 from welds.quantities.band import Band
+
+MOST_NAMED = 8
+"""So many positions are named in a reason; a longer list is told by its ends."""
+
+
+def fit(band: Band, machine: Machine, setting: str, unit: str) -> tuple[Band, list[Reason]]:
+    """Return the band inside the machine's limits and on its steps, with a reason for each that bit.
+
+    Lowest and highest move inward, start moves to the nearest, so that each of the three can be set.
+    """
+    lowest, highest = machine.reach(setting)
+    band, reasons = clip(band, machine.name, lowest, highest, unit)
+    control = machine.control(setting)
+    if control is None or (control.step is None and not control.positions):
+        return band, reasons
+    snapped = _snapped(band, control, lowest, highest)
+    if snapped != band:
+        reasons.append(Reason(f"snapped to {snapped.start:g} {unit}: {_ways(machine, control, unit)}"))
+    return snapped, reasons
 
 
 def clip(
@@ -18,3 +40,28 @@ def clip(
         if lowest is not None and band.low < lowest:
             reasons.append(Reason(f"clipped: {name} starts at {lowest:g} {unit}"))
     return band.clipped(lowest, highest), reasons
+
+
+def _snapped(band: Band, control: Control, lowest: float | None, highest: float | None) -> Band:
+    if control.positions:
+        real = control.positions
+    else:
+        assert control.step is not None
+        origin = lowest or 0.0
+        first, last = ((edge - origin) / control.step for edge in (band.low, band.high))
+        real = tuple(
+            round(origin + count * control.step, 6) for count in range(floor(first), ceil(last + 1e-9) + 1)
+        )
+        real = tuple(each for each in real if each >= origin and (highest is None or each <= highest + 1e-9))
+    start = min(real, key=lambda each: (abs(each - band.start), each))
+    inside = [each for each in real if band.low <= each <= band.high]
+    return Band(min([start, *inside]), start, max([start, *inside]), band.unit)
+
+
+def _ways(machine: Machine, control: Control, unit: str) -> str:
+    if not control.positions:
+        return f"{machine.name} goes in steps of {control.step:g} {unit}"
+    named = sorted(set(control.positions))
+    if len(named) > MOST_NAMED:
+        return f"{machine.name} has {len(named)} positions from {named[0]:g} to {named[-1]:g} {unit}"
+    return f"{machine.name} has {', '.join(f'{each:g}' for each in named)} {unit} only"

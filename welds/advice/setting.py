@@ -29,7 +29,8 @@ class Setting:
     """One line of the card: either a band or a chosen value with alternatives.
 
     `rows` are the ids of the table rows the figure came from; `sources` the ids in data/sources.yaml;
-    `text` says in words what a coded value means ("argon" for I1).
+    `text` says in words what a coded value means ("argon" for I1). `wanted` is the band before the machine's
+    limits; `own_scale` is the start as the machine's own scale reads it ("4 on this machine's dial").
     """
 
     name: str
@@ -42,6 +43,8 @@ class Setting:
     unit: str | None = None
     text: str = ""
     alternatives: tuple[Choice, ...] = ()
+    wanted: Band | None = None
+    own_scale: str = ""
 
     def __post_init__(self) -> None:
         if (self.band is None) == (self.value is None):
@@ -91,6 +94,15 @@ class Check:
     name: str
     ok: bool
     text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Purchase:
+    """Something the shelf lacks: needed to set the card at all, or only better than what is there."""
+
+    item: str
+    is_needed: bool
+    setting: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from welds.quantities.registry import convert
+from welds.reference.basis import Basis
 
 
 def both(mm: float) -> str:
@@ -23,3 +24,8 @@ def apart(low_mm: float, high_mm: float) -> str:
 def joined(words: Sequence[str], last: str = "and") -> str:
     """Return words as a list in a sentence."""
     return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} {last} {words[-1]}"
+
+
+def grade_words(basis: Basis) -> str:
+    """Return a grade inside a sentence."""
+    return "from memory" if basis is Basis.RECALLED else basis.value

@@ -1,7 +1,7 @@
 """AC frequency: how narrow the arc is."""
 
 from welds.advice.case import Case, SoFar
-from welds.advice.limits import clip
+from welds.advice.limits import fit
 from welds.advice.setting import Reason, Setting
 from welds.quantities.band import Band
 from welds.reference.settings import WaveRow
@@ -25,8 +25,13 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
         share = min(1.0, thick.start / band.start)
         band = Band(thick.low, round(band.start * share / 5) * 5, max(thick.high, band.start * share), "Hz")
         reasons.append(Reason(f"thick plate: {thick.note}", share, thick.source_id))
-    machine = case.equipment.machine
-    band, clipped = clip(band, machine.name, machine.ac_frequency_min_hz, machine.ac_frequency_max_hz, "Hz")
+    fitted, limits = fit(band, case.equipment.machine, "ac_frequency", "Hz")
     return Setting(
-        "ac_frequency", row.basis, (*reasons, *clipped), (row.source_id,), (row.row_id,), band=band
+        "ac_frequency",
+        row.basis,
+        (*reasons, *limits),
+        (row.source_id,),
+        (row.row_id,),
+        band=fitted,
+        wanted=band,
     )

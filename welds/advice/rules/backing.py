@@ -12,6 +12,9 @@ THIN_MM = 3.2
 NONE, COPPER, PURGE = "none", "copper bar", "argon purge, 5 L/min"
 STEEL_BAR = "stainless or copper bar, clean and dry"
 
+BARS = {COPPER: frozenset({"copper"}), STEEL_BAR: frozenset({"stainless", "copper"})}
+"""What a bar can be made of; any of them will do."""
+
 
 def advise(case: Case, so_far: SoFar) -> Setting:
     """Return purge for metals whose root burns in air, a bar for thin sheet, else nothing."""
@@ -39,6 +42,10 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     else:
         value, why = NONE, "thick enough to carry its own root, or nothing can reach behind"
         others = (Choice(COPPER, "where the edge drops through"),)
+    bars = case.equipment.shelf.backing_bars
+    if bars and value in BARS and not bars & BARS[value] and any(each.value == NONE for each in others):
+        why += f"; no {value} on the shelf, so none"
+        value, others = NONE, (Choice(value, "once it is there"),)
     return Setting(
         "backing",
         Basis.PRACTICE,

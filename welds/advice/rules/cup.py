@@ -32,10 +32,12 @@ def advise(case: Case, so_far: SoFar) -> Setting:
             )
         )
     cups = sorted(case.tables.records(Cup), key=lambda cup: cup.number)
-    stocked = [cup for cup in cups if cup.number in case.equipment.shelf.cups]
+    shelf, has_lens = case.equipment.shelf, bool(so_far["gas_lens"].value)
+    in_stock = shelf.lens_cups if has_lens and shelf.lens_cups else shelf.cups
+    stocked = [cup for cup in cups if cup.number in in_stock]
     usable = stocked or cups
     place = min(range(len(usable)), key=lambda index: abs(usable[index].bore_mm - bore))
-    if so_far["gas_lens"].value:
+    if has_lens:
         place = min(place + 2, len(usable) - 1)
         reasons.append(
             Reason("with the lens two sizes larger: more cover, same flow", source="COMMON_PRACTICE")

@@ -1,7 +1,7 @@
 """AC balance: how much of the time melts, how much lifts oxide."""
 
 from welds.advice.case import Case, SoFar
-from welds.advice.limits import clip
+from welds.advice.limits import fit
 from welds.advice.request import Coating
 from welds.advice.setting import Reason, Setting
 from welds.quantities.band import Band
@@ -33,19 +33,13 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
     if not needs_cleaning:
         band = Band(row.low, row.start, rows["clean"].high, "percent")
         reasons.append(Reason(f"up to {rows['clean'].high:g} %: {rows['clean'].note}", source=row.source_id))
-    machine = case.equipment.machine
-    band, clipped = clip(
-        band,
-        machine.name,
-        machine.electrode_negative_min_percent,
-        machine.electrode_negative_max_percent,
-        "%",
-    )
+    fitted, limits = fit(band, case.equipment.machine, "electrode_negative", "%")
     return Setting(
         "electrode_negative",
         row.basis,
-        (*reasons, *clipped),
+        (*reasons, *limits),
         tuple(dict.fromkeys((row.source_id, limit.source_id))),
         (row.row_id, limit.row_id),
-        band=band,
+        band=fitted,
+        wanted=band,
     )

@@ -21,7 +21,8 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     rows = rows_of_family(case, so_far)
     found = read_nearby(rows, case.effective_mm, lambda row: pair_of(row.filler_min_mm, row.filler_max_mm))
     wanted = found.start if found else OF_THICKNESS * case.effective_mm
-    shelf = case.equipment.shelf.filler_diameters_mm
+    metal = str(so_far["filler_metal"].value)
+    shelf = case.equipment.shelf.rod_sizes(metal)
     free = nearest_size(wanted, USUAL_MM)
     size = nearest_size(wanted, SOLD_TIG_MM, shelf) if shelf else free
     reasons = []
@@ -34,7 +35,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     else:
         reasons.append(Reason("about three quarters of the sheet", OF_THICKNESS, "COMMON_PRACTICE"))
     if size != free:
-        reasons.append(Reason(f"the shelf has no {free:g} mm rod"))
+        reasons.append(Reason(f"the shelf has no {free:g} mm {metal} rod: feed {_pace(size, free)}"))
     place = SOLD_TIG_MM.index(free)
     neighbours = SOLD_TIG_MM[max(0, place - 1) : place + 2]
     return Setting(
@@ -47,3 +48,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         unit="mm",
         alternatives=tuple(Choice(each) for each in neighbours if each != size),
     )
+
+
+def _pace(size_mm: float, wanted_mm: float) -> str:
+    return "a thinner one faster" if size_mm < wanted_mm else "a thicker one slower, it cools the pool more"

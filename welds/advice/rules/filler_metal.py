@@ -11,7 +11,8 @@ CORNER_NOTE = "edges of a corner can be tacked without filler but do not always 
 def advise(case: Case, so_far: SoFar) -> Setting:
     """Return the first filler of the pair, or one on the shelf with what that costs."""
     choice = case.filler
-    shelf = case.equipment.shelf.filler_metals
+    is_rod = case.request.process is Process.TIG
+    shelf = case.equipment.shelf.metals_of_rods if is_rod else case.equipment.shelf.metals_of_wires
     reasons = [Reason(choice.why, source=choice.sources[0] if choice.sources else None)]
     chosen = choice.first
     if shelf and chosen not in shelf:
@@ -19,7 +20,8 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         if swap is None:
             reasons.append(Reason(f"{chosen} is not on the shelf, nor is a second choice: buy it"))
         else:
-            reasons.append(Reason(f"{chosen} is not on the shelf; {swap} will do: {_cost(case, swap)}"))
+            cost = _swap_cost(case, chosen, swap)
+            reasons.append(Reason(f"{chosen} is not on the shelf; {swap} will do, but: {cost}"))
             chosen = swap
     reasons += [Reason(f"avoid {each}") for each in choice.avoid]
     if case.request.joint.value.endswith("corner"):
@@ -28,7 +30,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         reasons.append(Reason(choice.note))
     seconds = [each for each in (choice.first, *choice.seconds) if each != chosen]
     return Setting(
-        "filler_metal" if case.request.process is Process.TIG else "wire",
+        "filler_metal" if is_rod else "wire",
         choice.basis,
         tuple(reasons),
         choice.sources,
@@ -37,6 +39,17 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         text=find_filler(case.tables, chosen).iso,
         alternatives=tuple(Choice(each, _cost(case, each)) for each in seconds),
     )
+
+
+def _swap_cost(case: Case, first: str, swap: str) -> str:
+    """Return what changes in service: colour when anodised, warmth it stands, else what the swap is for."""
+    wanted, got = find_filler(case.tables, first), find_filler(case.tables, swap)
+    costs = []
+    if got.anodised_colour and got.anodised_colour != wanted.anodised_colour:
+        costs.append(f"the bead turns {got.anodised_colour} when anodised ({wanted.anodised_colour} before)")
+    if got.max_service_c is not None and wanted.max_service_c is None:
+        costs.append(f"not for service above {got.max_service_c:g} degC")
+    return "; ".join(costs) or f"it is for {got.use}"
 
 
 def _cost(case: Case, name: str) -> str:

@@ -3,6 +3,7 @@
 from welds.advice.case import Case, SoFar
 from welds.advice.request import Joint, Place
 from welds.advice.setting import Choice, Reason, Setting
+from welds.advice.sizes import holds
 from welds.reference.basis import Basis
 
 COLOUR_FAMILIES = frozenset({"stainless", "titanium"})
@@ -30,9 +31,13 @@ def advise(case: Case, so_far: SoFar) -> Setting:
                 source="MATHERS_2002_T6_3",
             )
         )
-    have = case.equipment.shelf.has_gas_lens
+    shelf = case.equipment.shelf
+    tungsten = float(so_far["tungsten_diameter"].start)
+    has_size = not shelf.gas_lens_diameters_mm or holds(shelf.gas_lens_diameters_mm, tungsten)
+    have = shelf.has_gas_lens if has_size else False
     if wanted and have is False:
-        why.append(Reason("no lens on the shelf: use the largest cup that goes in and shorten the stick-out"))
+        missing = "no lens on the shelf" if has_size else f"no lens for {tungsten:g} mm tungsten"
+        why.append(Reason(f"{missing}: use the largest cup that goes in and shorten the stick-out"))
         wanted = False
     return Setting(
         "gas_lens",

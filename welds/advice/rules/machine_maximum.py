@@ -1,7 +1,7 @@
 """Where to set the machine when a pedal takes the current down from there."""
 
 from welds.advice.case import Case, SoFar
-from welds.advice.limits import clip
+from welds.advice.limits import fit
 from welds.advice.rules.tig_current import demand
 from welds.advice.setting import Reason, Setting
 from welds.advice.words import both
@@ -51,11 +51,12 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
         )
     low = max(round(working * 1.1), round(working))
     band = Band(min(low, round(held)), round(held), max(round(working * MOST_ROOM), round(held)), "A")
-    band, clipped = clip(band, machine.name, None, machine.current_max_a, "A")
+    fitted, limits = fit(band, machine, "machine_maximum", "A")
     return Setting(
         "machine_maximum",
         basis,
-        (*reasons, *clipped),
+        (*reasons, *limits),
         ("COMMON_PRACTICE", *so_far["current"].sources),
-        band=band,
+        band=fitted,
+        wanted=band,
     )

@@ -5,10 +5,11 @@ from math import ceil, floor
 from welds.advice.alloy import build_alloy_factors
 from welds.advice.case import Case, SoFar
 from welds.advice.factors import joint_factor, position_factor
-from welds.advice.limits import clip
+from welds.advice.limits import clip, fit
 from welds.advice.mig_seams import REFERENCE_WIRE_MM, Bench, build_mig_seams
 from welds.advice.plug_rows import between_plug_rows, has_plug_rows
 from welds.advice.pooling import PUBLISHED_LIMIT, UNPUBLISHED_LIMIT
+from welds.advice.reach import refuse_hopeless
 from welds.advice.reading_words import alone
 from welds.advice.request import Joint, Process
 from welds.advice.setting import Reason, Setting
@@ -91,15 +92,17 @@ def _seam(case: Case, so_far: SoFar) -> Setting:
         grades.append(place.basis)
     band = Band(reading.low * factor, reading.middle * factor, reading.high * factor, "A")
     band, wire_reasons = within_wire(case, transfer, wire, band)
-    machine = case.equipment.machine
-    band, clipped = clip(band, machine.name, machine.current_min_a, machine.current_max_a, "A")
+    band = _whole(band)
+    refuse_hopeless(case, band)
+    fitted, limits = fit(band, case.equipment.machine, "current", "A")
     return Setting(
         "current",
         weakest(grades),
-        (*reasons, *wire_reasons, *clipped),
+        (*reasons, *wire_reasons, *limits),
         tuple(dict.fromkeys((*reading.documents, *(r.source for r in reasons if r.source)))),
         tuple(dict.fromkeys(rows)),
-        band=_whole(band),
+        band=fitted,
+        wanted=band,
     )
 
 
@@ -134,19 +137,15 @@ def _printed_plug(case: Case) -> Setting:
     ends = joined([both(each) for each in dict.fromkeys(row.thickness_mm for row in used)])
     reason = Reason(f"plug rows for top sheets of {ends}", source=used[0].source_id)
     width = PUBLISHED_LIMIT if used[0].basis.is_published else UNPUBLISHED_LIMIT
-    machine = case.equipment.machine
-    band, clipped = clip(
-        Band(start * (1 - width), start, start * (1 + width), "A"),
-        machine.name,
-        machine.current_min_a,
-        machine.current_max_a,
-        "A",
-    )
+    band = _whole(Band(start * (1 - width), start, start * (1 + width), "A"))
+    refuse_hopeless(case, band)
+    fitted, limits = fit(band, case.equipment.machine, "current", "A")
     return Setting(
         "current",
         used[0].basis,
-        (reason, *clipped),
+        (reason, *limits),
         tuple(dict.fromkeys(row.source_id for row in used)),
         tuple(row.row_id for row in used),
-        band=_whole(band),
+        band=fitted,
+        wanted=band,
     )

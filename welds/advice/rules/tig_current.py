@@ -6,8 +6,9 @@ from welds.advice.alloy import build_alloy_factors
 from welds.advice.case import Case, SoFar
 from welds.advice.factors import joint_factor, position_factor
 from welds.advice.gas_choice import choose_gas, tig_gas_class
-from welds.advice.limits import clip
+from welds.advice.limits import fit
 from welds.advice.pooling import Reading
+from welds.advice.reach import refuse_hopeless
 from welds.advice.reading_words import alone
 from welds.advice.request import Hand, Process
 from welds.advice.setting import Reason, Setting
@@ -25,9 +26,9 @@ NOTICEABLE = 0.03
 def advise(case: Case, so_far: SoFar) -> Setting:
     """Return the current band; raises NotCoveredError where no schedule reaches."""
     band, reasons, basis, rows, sources = demand(case, str(so_far["polarity"].value), case.effective_mm)
-    machine = case.equipment.machine
-    band, clipped = clip(band, machine.name, machine.current_min_a, machine.current_max_a, "A")
-    return Setting("current", basis, (*reasons, *clipped), sources, rows, band=band)
+    refuse_hopeless(case, band)
+    fitted, limits = fit(band, case.equipment.machine, "current", "A")
+    return Setting("current", basis, (*reasons, *limits), sources, rows, band=fitted, wanted=band)
 
 
 def demand(

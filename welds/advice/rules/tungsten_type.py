@@ -10,7 +10,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     polarity = str(so_far["polarity"].value)
     fitting = tungstens_for(case.tables, polarity)
     best = fitting[0]
-    stocked = [each for each in fitting if each.iso_code in case.equipment.shelf.tungsten_types]
+    stocked = [each for each in fitting if each.iso_code in case.equipment.shelf.types_of_tungsten]
     chosen = stocked[0] if stocked else best
     reasons = [
         Reason(

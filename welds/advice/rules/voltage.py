@@ -2,6 +2,7 @@
 
 from welds.advice.case import Case, SoFar
 from welds.advice.gas_choice import choose_gas
+from welds.advice.limits import fit
 from welds.advice.mig_seams import Bench, VoltLine, build_mig_seams
 from welds.advice.plug_rows import between_plug_rows, has_plug_rows
 from welds.advice.request import Joint, Transfer
@@ -39,13 +40,15 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         reasons.append(Reason(why, source="COMMON_PRACTICE"))
     reasons.append(Reason("set by ear from there: crackle with too little, hiss and undercut with too much"))
     band = Band(round(start - room, 1), round(start, 1), round(start + room, 1), "V")
+    fitted, limits = fit(band, case.equipment.machine, "voltage", "V")
     return Setting(
         "voltage",
         Basis.RECALLED if best is Basis.RECALLED else best,
-        tuple(reasons),
+        (*reasons, *limits),
         sources,
         tuple(row.row_id for row in line.rows)[:8],
-        band=band,
+        band=fitted,
+        wanted=band,
     )
 
 
@@ -57,13 +60,15 @@ def _printed_plug(case: Case) -> Setting:
         lambda row: ((row.voltage_min_v or 0.0) + (row.voltage_max_v or 0.0)) / 2,
     )
     band = Band(round(volts - LEAST_ROOM_V, 1), round(volts, 1), round(volts + LEAST_ROOM_V, 1), "V")
+    fitted, limits = fit(band, case.equipment.machine, "voltage", "V")
     return Setting(
         "voltage",
         used[0].basis,
-        (Reason("as printed for plugs", source=used[0].source_id),),
+        (Reason("as printed for plugs", source=used[0].source_id), *limits),
         tuple(dict.fromkeys(row.source_id for row in used)),
         tuple(row.row_id for row in used),
-        band=band,
+        band=fitted,
+        wanted=band,
     )
 
 

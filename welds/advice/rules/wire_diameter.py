@@ -6,7 +6,7 @@ from welds.advice.case import Case, SoFar
 from welds.advice.mig_seams import Bench, MigSeams, build_mig_seams, thickness_of, wire_of
 from welds.advice.pooling import BANDWIDTH
 from welds.advice.setting import Choice, Reason, Setting
-from welds.advice.sizes import nearest_size
+from welds.advice.sizes import holds, nearest_size
 from welds.advice.words import joined
 from welds.errors import InputError
 from welds.quantities.sizes import WIRE
@@ -48,16 +48,18 @@ def advise(case: Case, so_far: SoFar) -> Setting:
             )
         reason = Reason("the wire on the machine")
     else:
-        size = nearest_size(
-            usual_wire_mm(
-                case.tables.derived(build_mig_seams), Bench(case.family, transfer), case.effective_mm
-            ),
-            sold,
-            case.equipment.shelf.wire_diameters_mm,
+        usual = usual_wire_mm(
+            case.tables.derived(build_mig_seams), Bench(case.family, transfer), case.effective_mm
         )
+        size = nearest_size(usual, sold, _on_hand(case, str(so_far["wire"].value)))
         rated = [each for each in ranges if each.wire_mm == size]
         best = min(rated, key=lambda each: each.basis.rank)
-        reason = Reason("the size that schedules of about this thickness use most", source=best.source_id)
+        reason = Reason(
+            "the size that schedules of about this thickness use most"
+            if size == nearest_size(usual, sold)
+            else f"schedules of about this thickness use {nearest_size(usual, sold):g} mm; this one is there",
+            source=best.source_id,
+        )
         basis, rows = best.basis, tuple(each.row_id for each in rated)
     return Setting(
         "wire_diameter",
@@ -69,6 +71,14 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         unit="mm",
         alternatives=tuple(Choice(each) for each in sold if each != size),
     )
+
+
+def _on_hand(case: Case, metal: str) -> frozenset[float]:
+    """Return the spools that the shelf has and the machine feeds; what is not stated rules nothing out."""
+    stocked, fed = case.equipment.shelf.wire_sizes(metal), case.equipment.machine.wire_diameters_mm
+    if not stocked or not fed:
+        return stocked or fed
+    return frozenset(each for each in stocked if holds(fed, each)) or fed
 
 
 def usual_wire_mm(seams: MigSeams, bench: Bench, thickness_mm: float) -> float:

@@ -1,6 +1,7 @@
 """Wire feed: tied to the current by the melting law."""
 
 from welds.advice.case import Case, SoFar
+from welds.advice.limits import fit
 from welds.advice.mig_seams import EXTENSION_MM, Bench, build_mig_seams
 from welds.advice.request import Transfer
 from welds.advice.setting import Reason, Setting
@@ -45,11 +46,13 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         Reason(f"at the start current; give or take {spread:.0%}, more with a longer stick-out"),
     )
     band = Band(round(start * (1 - spread), 1), round(start, 1), round(start * (1 + spread), 1), "m/min")
+    fitted, limits = fit(band, case.equipment.machine, "wire_feed", "m/min")
     return Setting(
         "wire_feed",
         Basis.RECALLED,
-        reasons,
+        (*reasons, *limits),
         ("QUINTINO_ALLUM_MEM", *sources),
         tuple(row.row_id for row in law.rows)[:8],
-        band=band,
+        band=fitted,
+        wanted=band,
     )
