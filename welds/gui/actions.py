@@ -28,6 +28,10 @@ class Actions(QObject):
         self.go_to_metal = self._make(self.tr("Go to the &metal"), "Ctrl+M")
         self.go_to_thickness = self._make(self.tr("Go to the &thickness"), "Ctrl+T")
         self.switch_side = self._make(self.tr("Between request and &card"), "F6")
+        self.save_pdf.setIconText(self.tr("PDF"))
+        self.copy_text.setIconText(self.tr("Copy"))
+        self.larger.setIconText(self.tr("Text +"))
+        self.smaller.setIconText(self.tr("Text \u2212"))
         self.show_shortcuts = self._make(self.tr("&Shortcuts"), "F1")
         self.show_about = self._make(self.tr("&About Welds"))
         self.themes = self._make_themes()
@@ -117,6 +121,7 @@ class Actions(QObject):
         for action in (*shown, self.copy_text):
             button = QToolButton(bar)
             button.setDefaultAction(action)
+            button.setAccessibleName(action.toolTip())
             button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             layout.addWidget(button)
         self._window.setMenuWidget(bar)

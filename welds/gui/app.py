@@ -19,7 +19,6 @@ NAME = "welds"
 
 def run(argv: Sequence[str]) -> int:
     """Open the window and return the exit code once it is closed."""
-    QApplication.setStyle("Fusion")
     application = QApplication([*argv] or sys.argv[:1])
     application.setApplicationName(NAME)
     application.setOrganizationName(NAME)

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from welds.advice.card import Card
 
-LONG_LINE, SHORT_LINE = 52, 26
+LONG_LINE, SHORT_LINE = 54, 26
 """A caution in short is cut at a pause between these lengths, in characters."""
 
 
@@ -33,6 +33,7 @@ class Figure:
     is_published: bool
     reasons: tuple[ReasonLine, ...]
     alternatives: tuple[str, ...] = ()
+    more_sources: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,8 +58,8 @@ class CautionLine:
         head, stop, _rest = self.text.partition(". ")
         if len(head) <= LONG_LINE:
             return head + stop.strip()
-        pauses = [pause.start() for pause in re.finditer(r"[,:;] ", head[: LONG_LINE - 4])]
-        return f"{head[: pauses[-1]]} \u2026" if pauses and pauses[-1] >= SHORT_LINE else head + stop.strip()
+        pauses = [pause.start() for pause in re.finditer(r"[,:;] | \(", head[: LONG_LINE - 4])]
+        return f"{head[: pauses[-1]]}\u2026" if pauses and pauses[-1] >= SHORT_LINE else head + stop.strip()
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +92,8 @@ class CardFace:
     main: Figure
     big: tuple[Figure, ...]
     groups: tuple[FigureGroup, ...]
-    weak: tuple[str, ...]
+    figure_count: int
+    weak_count: int
     checks: tuple[CheckLine, ...]
     steps: tuple[StepLine, ...]
     machine: str

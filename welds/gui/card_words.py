@@ -27,6 +27,7 @@ def face_of(card: Card, units: Units, sources: Mapping[str, Source]) -> CardFace
         FigureGroup(group.title, tuple(_figure(line, sources) for line in group.lines))
         for group in layout.groups(card, units)
     ]
+    figures = [figure for group in groups for figure in group.figures]
     return CardFace(
         card=card,
         title=_capital(layout.title(card.request)),
@@ -37,12 +38,8 @@ def face_of(card: Card, units: Units, sources: Mapping[str, Source]) -> CardFace
         main=headlines[0],
         big=tuple(headlines[1:]),
         groups=_without({figure.name for figure in headlines}, groups),
-        weak=tuple(
-            _inside_sentence(figure.label)
-            for group in groups
-            for figure in group.figures
-            if not figure.is_published
-        ),
+        figure_count=len(figures),
+        weak_count=sum(not figure.is_published for figure in figures),
         checks=tuple(CheckLine(check.name, check.text, check.ok) for check in card.checks),
         steps=tuple(
             StepLine(step.text, _step_source(step.source, step.basis, sources)) for step in card.preparation
@@ -56,14 +53,14 @@ def face_of(card: Card, units: Units, sources: Mapping[str, Source]) -> CardFace
 def _figure(line: layout.SettingLine, sources: Mapping[str, Source]) -> Figure:
     reasons = tuple(
         ReasonLine(
-            reason.text,
+            _capital(reason.text),
             layout.factor_text(reason).replace("x ", f"{MULTIPLIED} "),
             _citation(reason.source, sources),
         )
         for reason in line.reasons
     )
     cited = {reason.source for reason in line.reasons}
-    others = tuple(ReasonLine(_citation(source, sources)) for source in line.sources if source not in cited)
+    others = tuple(_citation(source, sources) for source in line.sources if source not in cited)
     return Figure(
         name=line.name,
         label=line.label,
@@ -72,9 +69,10 @@ def _figure(line: layout.SettingLine, sources: Mapping[str, Source]) -> Figure:
         second=line.second,
         range=line.range_text,
         grade=GRADE_WORDS[line.basis],
-        grade_meaning=f"{line.basis.value}: {line.basis.meaning}",
+        grade_meaning=line.basis.meaning,
         is_published=line.basis.is_published,
-        reasons=reasons + others,
+        reasons=reasons,
+        more_sources=others,
         alternatives=line.alternatives,
     )
 
@@ -98,7 +96,8 @@ def _without(names: set[str], groups: list[FigureGroup]) -> tuple[FigureGroup, .
 def _step_source(source: str | None, basis: Basis, sources: Mapping[str, Source]) -> str:
     cited = _citation(source, sources)
     if cited:
-        return cited if basis.is_published else f"{cited} ({GRADE_WORDS[basis]})"
+        grade = GRADE_WORDS[basis]
+        return cited if basis.is_published or grade in cited.lower() else f"{cited} ({grade})"
     return "" if basis.is_published else _capital(GRADE_WORDS[basis])
 
 
@@ -111,10 +110,6 @@ def _citation(source: str | None, sources: Mapping[str, Source]) -> str:
 def _is_alternating(settings: Mapping[str, Setting]) -> bool:
     needed = ("ac_frequency", "electrode_negative", "current")
     return settings["polarity"].start == "AC" and all(name in settings for name in needed)
-
-
-def _inside_sentence(text: str) -> str:
-    return text if text[:2].isupper() else text[:1].lower() + text[1:]
 
 
 def _capital(text: str) -> str:

@@ -154,7 +154,7 @@ class MainWindow(QMainWindow):
         view.restore_splitter(self._state.bytes_of("splitter"))
         self.setCentralWidget(view)
         self._connect_page(self.presenter, view, self._output)
-        view.request.focus_metal()
+        QTimer.singleShot(0, view, view.request.focus_metal)
         self.view = view
 
     def _connect_page(self, presenter: "SetupPresenter", view: "SetupView", output: "CardOutput") -> None:

@@ -36,7 +36,8 @@ QLabel[role="title"], QLabel[role="value"] {{
 }}
 QLabel[role="heading"] {{ font-weight: 600; color: {c.soft_ink}; }}
 QLabel[role="small"], QLabel[role="hero-unit"], QLabel[role="soft"] {{ color: {c.soft_ink}; }}
-QLabel[tone="stop"] {{ color: {c.stop}; font-weight: 600; }}
+QLabel[tone="stop"] {{ color: {c.stop}; }}
+QLabel[role="heading"][tone="stop"] {{ color: {c.stop}; }}
 QLabel[tone="warn"] {{ color: {c.warn}; }}
 QLabel[tone="good"] {{ color: {c.good}; font-weight: 600; }}
 QLabel:disabled {{ color: {c.faded_ink}; }}
@@ -72,6 +73,10 @@ QComboBox QAbstractItemView {{
     background: {c.sheet}; color: {c.ink}; border: 1px solid {c.edge}; outline: none;
 }}
 QAbstractItemView::item {{ min-height: {INPUT_HEIGHT_PX - 4}px; padding: 0 6px; }}
+QAbstractItemView::item:hover {{ background: {c.accent_paper}; }}
+QAbstractItemView::item:disabled, QAbstractItemView::item:disabled:hover {{
+    color: {c.soft_ink}; background: {c.raised}; font-weight: 600;
+}}
 QAbstractItemView::item:selected {{ background: {c.accent}; color: {c.on_accent}; }}
 
 QPushButton, QToolButton {{

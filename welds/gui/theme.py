@@ -10,7 +10,7 @@ from welds.gui.colours import DARK, LIGHT, Colours
 from welds.gui.stylesheet import stylesheet
 
 BASE_TEXT_PX = 14
-TEXT_SCALES = (0.9, 1.0, 1.15, 1.3, 1.5)
+TEXT_SCALES = (0.9, 1.0, 1.12, 1.25, 1.4)
 NORMAL_TEXT_STEP = 1
 
 

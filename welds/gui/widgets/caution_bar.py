@@ -42,7 +42,11 @@ class CautionBar(QFrame):
         if not stops:
             return
         heading = label(
-            self.tr("STOP. Tick each of these before you strike an arc."), tone="stop", wrap=True, parent=self
+            self.tr("STOP. Tick each of these before you strike an arc."),
+            role="heading",
+            tone="stop",
+            wrap=True,
+            parent=self,
         )
         self._layout.addWidget(heading, 0, 0, 1, 2)
         for row, stop in enumerate(stops, start=1):

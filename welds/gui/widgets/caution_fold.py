@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 from welds.gui.card_face import CautionLine
 from welds.gui.widgets.even_grid import EvenGrid
 from welds.gui.widgets.fold import FoldButton
-from welds.gui.widgets.texts import clear_layout, label
+from welds.gui.widgets.texts import label
 
 _TOP_LEFT = Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft
 
@@ -22,18 +22,13 @@ class CautionFold(QFrame):
         self.setAccessibleName(name)
         self._mark, self._name = mark, name
         self._shown: tuple[CautionLine, ...] = ()
-        layout = QHBoxLayout(self)
-        layout.setContentsMargins(14, 6, 6, 6)
-        layout.setSpacing(8)
-        lines = QVBoxLayout()
-        lines.setContentsMargins(0, 2, 0, 2)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(14, 8, 6, 4)
         self._grid = EvenGrid(330, spacing=4)
-        lines.addLayout(self._grid)
-        lines.addStretch(1)
-        layout.addLayout(lines, 1)
+        layout.addLayout(self._grid)
+        self._lines: list[QWidget] = []
         self.button = FoldButton(self.tr("In full"), self.tr("{name} in full").format(name=name), self)
         self.button.toggled.connect(lambda _on: self._fill())
-        layout.addWidget(self.button, 0, Qt.AlignmentFlag.AlignTop)
         self.hide()
 
     def show_cautions(self, cautions: Sequence[CautionLine]) -> None:
@@ -44,7 +39,7 @@ class CautionFold(QFrame):
         self.setVisible(bool(cautions))
 
     def _fill(self) -> None:
-        clear_layout(self._grid)
+        self._clear()
         for caution in self._shown:
             line = QWidget(self)
             row = QHBoxLayout(line)
@@ -54,7 +49,18 @@ class CautionFold(QFrame):
             row.addLayout(self._words(caution, line), 1)
             line.setToolTip(caution.text)
             self._grid.addWidget(line)
+            self._lines.append(line)
             line.show()
+        self._grid.addWidget(self.button)
+        self._grid.setAlignment(self.button, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
+
+    def _clear(self) -> None:
+        while self._grid.takeAt(0) is not None:
+            pass
+        for line in self._lines:
+            line.hide()
+            line.deleteLater()
+        self._lines.clear()
 
     def _words(self, caution: CautionLine, parent: QWidget) -> QVBoxLayout:
         words = QVBoxLayout()

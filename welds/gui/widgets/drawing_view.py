@@ -18,7 +18,7 @@ class DrawingView(QFrame):
         self.setAccessibleName(name)
         self._smallest = smallest
         self._draw: Draw | None = None
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
 
     def show_drawing(self, draw: Draw | None, words: str) -> None:
         """Draw with this function from now on; None leaves the place empty."""

@@ -47,17 +47,21 @@ class EvenGrid(QLayout):
 
     def minimumSize(self) -> QSize:
         shown = self._shown()
-        width = max((item.minimumSize().width() for item in shown), default=0)
         height = max((item.minimumSize().height() for item in shown), default=0)
-        return QSize(min(width, self._min_column), height)
+        return QSize(self._widest(), height)
 
     def columns_in(self, width: int) -> int:
         """Return how many columns stand side by side in this width; rows are filled evenly."""
         count = max(1, len(self._shown()))
-        fitting = (width + self.spacing()) // (self._min_column + self.spacing())
+        narrowest = max(self._min_column, self._widest())
+        fitting = (width + self.spacing()) // (narrowest + self.spacing())
         most = max(1, min(fitting, self._max_columns, count))
         rows = -(-count // most)
         return -(-count // rows)
+
+    def _widest(self) -> int:
+        """Return the width that the widest item cannot do without."""
+        return max((item.minimumSize().width() for item in self._shown()), default=0)
 
     def _shown(self) -> list[QLayoutItem]:
         return [item for item in self._items if not item.isEmpty()]

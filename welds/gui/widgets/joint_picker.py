@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QRectF, QSignalBlocker, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QSizePolicy, QWidget
 
 from welds.gui.colours import Colours
@@ -29,7 +29,8 @@ class JointTile(QAbstractButton):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:
-        return QSize(96, TILE_HEIGHT_PX - 18 + self.fontMetrics().height())
+        words = QFontMetrics(self._small_font()).horizontalAdvance(self.text()) + 12
+        return QSize(max(96, words), TILE_HEIGHT_PX - 18 + self.fontMetrics().height())
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()
@@ -40,9 +41,7 @@ class JointTile(QAbstractButton):
         try:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             paper = self._paint_frame(painter, colours)
-            font = QFont(self.font())
-            font.setPixelSize(max(11, round(font.pixelSize() * 0.88)))
-            painter.setFont(font)
+            painter.setFont(self._small_font())
             words = painter.fontMetrics().height() + 4
             section = QRectF(self.rect()).adjusted(6, 6, -6, -words - 2)
             painter.save()
@@ -57,6 +56,11 @@ class JointTile(QAbstractButton):
             painter.drawText(foot, Qt.AlignmentFlag.AlignCenter, short)
         finally:
             painter.end()
+
+    def _small_font(self) -> QFont:
+        font = QFont(self.font())
+        font.setPixelSize(max(11, round(font.pixelSize() * 0.88)))
+        return font
 
     def _paint_frame(self, painter: QPainter, colours: Colours) -> str:
         frame = QRectF(self.rect()).adjusted(1.5, 1.5, -1.5, -1.5)

@@ -12,11 +12,12 @@ from PySide6.QtCore import (
     QTimer,
     Signal,
 )
-from PySide6.QtGui import QFocusEvent, QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QCompleter, QHBoxLayout, QLineEdit, QToolButton, QWidget
+from PySide6.QtGui import QFocusEvent, QFont, QStandardItem, QStandardItemModel
+from PySide6.QtWidgets import QCompleter, QHBoxLayout, QLineEdit, QListView, QToolButton, QWidget
 
 from welds.gui.metal_option import MetalOption
 
+LIST_WIDTH_PX = 420
 _ID = Qt.ItemDataRole.UserRole
 _WORDS = Qt.ItemDataRole.UserRole + 1
 
@@ -73,7 +74,10 @@ class MetalPicker(QWidget):
         self.line.textEdited.connect(self._on_text_edited)
         self.line.editingFinished.connect(self._on_editing_finished)
         self.line.installEventFilter(self)
+        self._list = QListView()
+        self._list.setMinimumWidth(LIST_WIDTH_PX)
         self._completer = QCompleter(self._filter, self)
+        self._completer.setPopup(self._list)
         self._completer.setCompletionMode(QCompleter.CompletionMode.UnfilteredPopupCompletion)
         self._completer.setMaxVisibleItems(14)
         self._completer.activated[QModelIndex].connect(self._on_activated)  # type: ignore[index]
@@ -94,11 +98,14 @@ class MetalPicker(QWidget):
         self._by_id = {option.id: option for option in options}
         self._model.clear()
         family = ""
+        bold = QFont(self.font())
+        bold.setBold(True)
         for option in options:
             if option.family != family:
                 family = option.family
                 heading = QStandardItem(family)
                 heading.setFlags(Qt.ItemFlag.NoItemFlags)
+                heading.setFont(bold)
                 self._model.appendRow(heading)
             item = QStandardItem(option.text)
             item.setData(option.id, _ID)
@@ -161,9 +168,7 @@ class MetalPicker(QWidget):
     def _on_editing_finished(self) -> None:
         text, found = self.line.text().strip(), self.found()
         shown = self._by_id[self._value].text if self._value in self._by_id else self._value
-        popup = self._completer.popup()
-        is_open = popup is not None and popup.isVisible()
-        if is_open or text in (shown, self._value):
+        if self._list.isVisible() or text in (shown, self._value):
             return
         if text and found and self._value not in found:
             self._report(found[0])

@@ -33,11 +33,15 @@ class ReasonList(QFrame):
         clear_layout(self._layout)
         self.setAccessibleName(self.tr("Reasons for {label}").format(label=figure.label))
         self._add_reasons(figure.reasons)
-        row = 2 * len(figure.reasons) + 2
-        grade = self.tr("Grade of this figure: {grade}, {meaning}.")
-        self._add_line(row, grade.format(grade=figure.grade, meaning=figure.grade_meaning))
+        lines = [
+            self.tr("Grade: {grade}, {meaning}.").format(grade=figure.grade, meaning=figure.grade_meaning)
+        ]
+        if figure.more_sources:
+            lines.append(self.tr("Also from:") + " " + "; ".join(figure.more_sources))
         if figure.alternatives:
-            self._add_line(row + 1, self.tr("Instead:") + " " + "; ".join(figure.alternatives))
+            lines.append(self.tr("Instead:") + " " + "; ".join(figure.alternatives))
+        for row, line in enumerate(lines, start=2 * len(figure.reasons) + 2):
+            self._add_line(row, line)
 
     def _add_reasons(self, reasons: Sequence[ReasonLine]) -> None:
         for number, reason in enumerate(reasons, start=1):

@@ -1,24 +1,26 @@
 """The card side of the page, in reading order: what can hurt, the big figures, the rest, the reasons."""
 
 from collections.abc import Callable, Collection
+from itertools import pairwise
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QPainter, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from welds.advice.card import NOTICE
 from welds.gui.card_face import CardFace
 from welds.gui.widgets.caution_bar import CautionBar
 from welds.gui.widgets.caution_fold import CautionFold
 from welds.gui.widgets.drawing_view import DrawingView
-from welds.gui.widgets.even_grid import EvenGrid
 from welds.gui.widgets.figure_strip import FigureStrip
 from welds.gui.widgets.figure_tile import FigureTile
 from welds.gui.widgets.line_sheet import LineSheet
+from welds.gui.widgets.packed_columns import PackedColumns
 from welds.gui.widgets.reason_list import ReasonList
 from welds.gui.widgets.refusal_bar import RefusalBar
 from welds.gui.widgets.setting_row import SettingGroup
-from welds.gui.widgets.texts import clear_layout, label, set_property, set_text
+from welds.gui.widgets.side_area import SideArea
+from welds.gui.widgets.texts import label, set_property, set_text
 
 SCROLLBAR_PX = 20
 """Room right of the sheets, so that everything ends on one line whether there is a scroll bar or not."""
@@ -82,6 +84,7 @@ class CardPanel(QWidget):
         )
         self.notes.show_cautions(face.notes)
         self.area.show()
+        self._chain_tabs()
 
     def show_refusal(self, reason: str, button: str = "") -> None:
         """Say why there is no card; the last one stays, greyed."""
@@ -104,7 +107,7 @@ class CardPanel(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         for drawing in (self.joint, self.wave):
-            drawing.setFixedHeight(min(max(self.height() * 3 // 10, DRAWING_PX[0]), DRAWING_PX[1]))
+            drawing.setMinimumHeight(min(max(self.height() * 3 // 10, DRAWING_PX[0]), DRAWING_PX[1]))
 
     def _header(self) -> QHBoxLayout:
         self._title = label(role="title", wrap=True, parent=self)
@@ -122,14 +125,12 @@ class CardPanel(QWidget):
         row.addWidget(self.state, 0, Qt.AlignmentFlag.AlignTop)
         return row
 
-    def _scroll(self) -> QScrollArea:
+    def _scroll(self) -> QWidget:
         self.body = QWidget(self)
-        self.body.setProperty("scrolled", "true")
         self.stops = CautionBar(self.body)
         self.stops.ticked.connect(self.ticked)
         self.warnings = CautionFold("warn", "\u25b2", self.tr("Cautions"), self.body)
         self.main = FigureTile(is_main=True, parent=self.body)
-        self.main.setMinimumWidth(240)
         self.main.why.toggled.connect(lambda _on: self._show_main_reasons())
         self.joint = DrawingView(self.tr("The joint with the torch"), QSize(260, DRAWING_PX[0]), self.body)
         self.wave = DrawingView(self.tr("The AC wave"), QSize(220, DRAWING_PX[0]), self.body)
@@ -138,7 +139,7 @@ class CardPanel(QWidget):
         self.big = FigureStrip(parent=self.body)
         self._weak = label(role="soft", tone="warn", wrap=True, parent=self.body)
         self._groups: list[SettingGroup] = []
-        self._group_grid = EvenGrid(400, spacing=8, max_columns=3)
+        self._sheets = PackedColumns(390)
         self.steps = LineSheet(self.tr("Before the arc, in this order"), self.body)
         self.checks = LineSheet(self.tr("Checked"), self.body)
         self.notes = CautionFold("raised", "\u00b7", self.tr("Notes"), self.body)
@@ -147,9 +148,6 @@ class CardPanel(QWidget):
         row.addWidget(self.main, 10)
         row.addWidget(self.joint, 13)
         row.addWidget(self.wave, 11)
-        ends = EvenGrid(400, spacing=8, max_columns=2)
-        ends.addWidget(self.steps)
-        ends.addWidget(self.checks)
         layout = QVBoxLayout(self.body)
         layout.setContentsMargins(0, 0, SCROLLBAR_PX - 14, 0)
         layout.setSpacing(8)
@@ -159,16 +157,10 @@ class CardPanel(QWidget):
         layout.addWidget(self._main_reasons)
         layout.addWidget(self.big)
         layout.addWidget(self._weak)
-        layout.addLayout(self._group_grid)
-        layout.addLayout(ends)
+        layout.addLayout(self._sheets)
         layout.addWidget(self.notes)
         layout.addStretch(1)
-        self.area = QScrollArea(self)
-        self.area.setWidgetResizable(True)
-        self.area.setFrameShape(QScrollArea.Shape.NoFrame)
-        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.area.setWidget(self.body)
+        self.area = SideArea(self.body, self)
         self.area.hide()
         return self.area
 
@@ -185,11 +177,16 @@ class CardPanel(QWidget):
                 shown.show_group(wanted)
             return
         opened = {name for group in self._groups for name in group.opened()}
-        clear_layout(self._group_grid)
-        self._groups = [SettingGroup(group, opened, self.body) for group in face.groups]
+        self._sheets.release()
         for group in self._groups:
-            self._group_grid.addWidget(group)
+            group.hide()
+            group.deleteLater()
+        self._groups = [SettingGroup(wanted, opened, self.body) for wanted in face.groups]
+        for group in self._groups:
+            self._sheets.add(group, len(group.rows) + 1)
             group.show()
+        self._sheets.add(self.steps, len(face.steps) + 1)
+        self._sheets.add(self.checks, len(face.checks) + 1)
 
     def _show_drawings(self, face: CardFace) -> None:
         self.joint.show_drawing(lambda painter, area: self._paint_joint(painter, area, face), face.title)
@@ -198,13 +195,27 @@ class CardPanel(QWidget):
         self.wave.show_drawing(wave, self.tr("Time runs to the right; up is electrode positive."))
 
     def _weak_words(self, face: CardFace) -> str:
-        if not face.weak:
+        if not face.weak_count:
             return ""
         words = self.tr(
-            "No published source stands behind: {names}."
-            " These figures are common practice or from memory; try them on scrap."
+            "{weak} of {all} figures have no published source behind them and say so: common practice or"
+            " memory. Try them on scrap first."
         )
-        return words.format(names=", ".join(face.weak))
+        return words.format(weak=face.weak_count, all=face.figure_count)
+
+    def _chain_tabs(self) -> None:
+        """Let Tab follow the reading order where parts were made anew."""
+        chain: list[QWidget] = [
+            self.state,
+            self.refusal.button,
+            *self.stops.boxes.values(),
+            self.warnings.button,
+        ]
+        chain += [self.main.why, *(tile.why for tile in self.big.tiles)]
+        chain += [row.why for group in self._groups for row in group.rows]
+        chain.append(self.notes.button)
+        for before, after in pairwise(chain):
+            QWidget.setTabOrder(before, after)
 
     def _on_state_clicked(self) -> None:
         self.area.verticalScrollBar().setValue(0)

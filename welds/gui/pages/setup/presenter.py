@@ -44,6 +44,7 @@ class SetupPresenter(QObject):
     """Turns texts into requests and requests into cards; every change is answered at once."""
 
     fields_changed = Signal(object)
+    field_changed = Signal(str, object)
     metal_changed = Signal(str)
     units_changed = Signal(object)
     understood = Signal(object)
@@ -136,7 +137,7 @@ class SetupPresenter(QObject):
     def choose_reading(self, name: str, text: str) -> None:
         """Take a text that the program offered, and show it in its field."""
         self._fields[name] = text
-        self.fields_changed.emit(self.fields)
+        self.field_changed.emit(name, text)
         self._answer()
 
     def go_to_nearest(self) -> None:
@@ -147,7 +148,8 @@ class SetupPresenter(QObject):
         self._fields.update(nearest.changes)
         if HAZARD_FIELDS & nearest.changes.keys():
             self._ticks.clear()
-        self.fields_changed.emit(self.fields)
+        for name, value in nearest.changes.items():
+            self.field_changed.emit(name, value)
         self.metal_changed.emit(self._text("metal"))
         self._answer()
 

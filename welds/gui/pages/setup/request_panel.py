@@ -19,6 +19,7 @@ from welds.gui.widgets.texts import label
 from welds.gui.widgets.tick_box import TickBox
 
 LABEL_COLUMN_PX = 84
+RARE_FIELDS = ("goal", "gap", "length", "gas", "wire", "transfer")
 SLIDER_MM = (0.5, 13.0)
 
 
@@ -61,19 +62,26 @@ class RequestPanel(QWidget):
             value = fields.get(name, "")
             return value if isinstance(value, str) else ""
 
-        for name, box in self._choices.items():
-            box.set_value(text(name))
-        for name, edit in self._lengths.items():
-            edit.set_text(text(name))
-        self.metal.set_value(text("metal"))
-        self.other_metal.set_value(text("other_metal"))
-        coatings = fields.get("coating", ())
-        self.coating.set_values(coatings if isinstance(coatings, tuple) else (coatings,))
+        for name in (*self._choices, *self._lengths, *self._metals, "coating"):
+            self.show_field(name, fields.get(name, ""))
         self.is_different.setChecked(bool(text("other_metal") or text("other_thickness")))
-        self._show_process(text("process"))
-        rare = ("goal", "gap", "length", "gas", "wire", "transfer")
-        if any(text(name) for name in rare):
+        if any(text(name) for name in RARE_FIELDS):
             self.rare.open()
+
+    def show_field(self, name: str, value: str | tuple[str, ...]) -> None:
+        """Show one input's value without reporting it."""
+        if isinstance(value, tuple):
+            self.coating.set_values(value)
+        elif name in self._choices:
+            self._choices[name].set_value(value)
+        elif name in self._lengths:
+            self._lengths[name].set_text(value)
+        elif name in self._metals:
+            self._metals[name].set_value(value)
+        elif name == "coating":
+            self.coating.set_values((value,))
+        if name == "process":
+            self._show_process(str(value))
 
     def show_understood(self, understood: Understood) -> None:
         """Say how the lengths were read and take every complaint away."""
@@ -150,9 +158,9 @@ class RequestPanel(QWidget):
         self.coating = CheckChips(self.tr("On the metal"), self._words.coatings(), parent=self)
         self.coating.changed.connect(lambda values: self.changed.emit("coating", values))
         self._add_wide(self.tr("&On the metal (tick all that may be there, inside too)"), self.coating)
-        self.solvent = ChoiceBox(self.tr("Wiped with"), self._words.solvents(), self)
         self.part = ChoiceBox(self.tr("Part"), self._words.parts(), self)
         self.place = ChoiceRow(self.tr("Place"), self._words.places(), self)
+        self.solvent = ChoiceBox(self.tr("Wiped with"), self._words.solvents(), self)
         self._add_row(self.tr("P&art"), self.part)
         self._add_row(self.tr("P&lace"), self.place)
         self._add_row(self.tr("&Wiped with"), self.solvent)
@@ -165,6 +173,7 @@ class RequestPanel(QWidget):
 
     def _add_rare(self) -> None:
         body = QWidget(self)
+        self.rare = Fold(self.tr("More: filler goal, gap, length, machine"), body, self)
         form = QFormLayout(body)
         form.setContentsMargins(0, 0, 0, 0)
         form.setVerticalSpacing(8)
@@ -185,13 +194,13 @@ class RequestPanel(QWidget):
         for words, widget in rows:
             form.addRow(_buddy(words, widget), widget)
         self._rare_form = form
-        self.rare = Fold(self.tr("Filler goal, gap, length, what is on the machine"), body, self)
         self._grid.addWidget(self.rare, self._grid.rowCount(), 0, 1, 2)
         self._choices: dict[str, ChoiceBox | ChoiceRow | JointPicker] = {
             "process": self.process, "joint": self.joint, "solvent": self.solvent, "part": self.part,
             "place": self.place, "position": self.position, "hand": self.hand, "goal": self.goal,
             "gas": self.gas, "wire": self.wire, "transfer": self.transfer,
         }  # fmt: skip
+        self._metals = {"metal": self.metal, "other_metal": self.other_metal}
         self._lengths = {
             "thickness": self.thickness, "other_thickness": self.other_thickness,
             "gap": self.gap, "length": self.length,

@@ -1,7 +1,7 @@
 """The set-up page: request on the left, card on the right, joined to one presenter."""
 
 from PySide6.QtCore import QByteArray, Qt
-from PySide6.QtWidgets import QScrollArea, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QSplitter, QVBoxLayout, QWidget
 
 from welds.gui.card_face import CardFace
 from welds.gui.engine import Engine
@@ -10,6 +10,7 @@ from welds.gui.pages.setup.drawings import SetupDrawings
 from welds.gui.pages.setup.nearest import Nearest
 from welds.gui.pages.setup.presenter import SetupPresenter, Understood
 from welds.gui.pages.setup.request_panel import RequestPanel
+from welds.gui.widgets.side_area import SideArea
 
 
 class SetupView(QWidget):
@@ -24,7 +25,8 @@ class SetupView(QWidget):
         self.request.set_metals(engine.metals())
         self.request.set_gases(engine.gases())
         self.splitter = QSplitter(Qt.Orientation.Horizontal, self)
-        self.splitter.addWidget(self._scrolled(self.request))
+        self._request_area = SideArea(self.request, self)
+        self.splitter.addWidget(self._request_area)
         self.splitter.addWidget(self.card)
         self.splitter.setStretchFactor(0, 0)
         self.splitter.setStretchFactor(1, 1)
@@ -48,17 +50,6 @@ class SetupView(QWidget):
         else:
             self.card.state.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
-    def _scrolled(self, panel: QWidget) -> QScrollArea:
-        panel.setProperty("scrolled", "true")
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setFrameShape(QScrollArea.Shape.NoFrame)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setMinimumWidth(440)
-        area.setWidget(panel)
-        return area
-
     def _connect(self) -> None:
         presenter, request, card = self._presenter, self.request, self.card
         request.changed.connect(presenter.set_field)
@@ -67,6 +58,7 @@ class SetupView(QWidget):
         card.ticked.connect(presenter.tick)
         card.asked_for_nearest.connect(presenter.go_to_nearest)
         presenter.fields_changed.connect(request.show_fields)
+        presenter.field_changed.connect(request.show_field)
         presenter.metal_changed.connect(lambda _metal: self._show_marks())
         presenter.units_changed.connect(lambda _units: self._show_marks())
         presenter.understood.connect(self._on_understood)
@@ -75,6 +67,14 @@ class SetupView(QWidget):
         presenter.field_error.connect(self._on_field_error)
         presenter.readings_offered.connect(self._on_readings_offered)
         presenter.readiness_changed.connect(self._on_readiness_changed)
+
+        application = QApplication.instance()
+        if isinstance(application, QApplication):
+            application.focusChanged.connect(self._on_focus_changed)
+
+    def _on_focus_changed(self, _old: QWidget | None, focused: QWidget | None) -> None:
+        self._request_area.follow(focused)
+        self.card.area.follow(focused)
 
     def _show_marks(self) -> None:
         self.request.slider.set_marks(self._presenter.thickness_marks())
@@ -92,7 +92,7 @@ class SetupView(QWidget):
         self.card.show_refusal(reason, words)
 
     def _on_field_error(self, field: str, message: str) -> None:
-        self.request.show_trouble(field, self.tr("This cannot be read; see the reason above the card."))
+        self.request.show_trouble(field, message.removeprefix(f"{field}: "))
         nearest = self._presenter.nearest
         words = self.tr("Use {nearest}").format(nearest=nearest.words) if nearest else ""
         self.card.show_refusal(message, words)
