@@ -13,6 +13,6 @@ root=$(CDPATH='' cd -- "$(dirname -- "$script")/.." && pwd -P)
 prepare run
 
 if [ $# = 0 ] && [ -z "${DISPLAY:-}${WAYLAND_DISPLAY:-}${QT_QPA_PLATFORM:-}" ] && [ "$(uname -s)" = Linux ]; then
-  die "there is no screen to open a window on (DISPLAY and WAYLAND_DISPLAY are not set); try: sh run.sh --help"
+  die "there is no screen to open a window on (DISPLAY and WAYLAND_DISPLAY are not set); without a window: sh packaging/run.sh --help"
 fi
 exec "$venv/bin/python" -P -m welds "$@"

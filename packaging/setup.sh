@@ -90,7 +90,7 @@ install_all() {
     "$venv/bin/python" -m pip install --disable-pip-version-check --no-input -e "$what") \
     >"$venv/welds-setup.log" 2>&1 </dev/null; then
     if grep -q 'Retrying (Retry' "$venv/welds-setup.log"; then
-      why="this machine seems to be offline"
+      why="the package index cannot be reached; is this machine online?"
     else
       why=$(grep -E '^ *(ERROR|error):' "$venv/welds-setup.log" | tail -n 1)
     fi
