@@ -98,6 +98,7 @@ class Curve:
 
     def __init__(self, points: Iterable[Point]) -> None:
         self._points = tuple(points)
+        self._voices: dict[int, tuple[Basis, tuple[Point, ...], dict[str, float]]] = {}
         if not self._points:
             raise ValueError("a curve needs at least one point")
         thickness = np.log([point.thickness_mm for point in self._points])
@@ -170,7 +171,16 @@ class Curve:
 
     def at(self, thickness_mm: float) -> Reading:
         """Return level, band, grade and the rows that carry them."""
-        place = int(np.clip(np.searchsorted(self._grid, np.log(thickness_mm)), 0, len(self._grid) - 1))
+        place = min(int(np.searchsorted(self._grid, np.log(thickness_mm))), len(self._grid) - 1)
+        if place not in self._voices:
+            self._voices[place] = self._voices_at(place)
+        basis, speaking, ratios = self._voices[place]
+        low, middle, high = (self._value(thickness_mm, each) for each in (self._low, self._level, self._high))
+        alone = {document: middle * ratio for document, ratio in ratios.items()}
+        return Reading(low, middle, high, basis, speaking, alone)
+
+    def _voices_at(self, place: int) -> tuple[Basis, tuple[Point, ...], dict[str, float]]:
+        """Return grade, rows by weight, and each document's own level over the pooled one."""
         shares, said = self._shares[place], self._said[place]
         order = np.argsort(-shares)
         enough = 0.04 * shares.sum()
@@ -180,11 +190,8 @@ class Curve:
             grades[self._points[index].basis] += float(shares[index])
         published = bool(self._is_published[place])
         candidates = [grade for grade in grades if grade.is_published == published] or list(grades)
-        basis = max(candidates, key=lambda grade: grades[grade])
-        low, middle, high = (self._value(thickness_mm, each) for each in (self._low, self._level, self._high))
-        speaking = speaking or self._points[:1]
-        alone = {}
+        ratios = {}
         for document in dict.fromkeys(point.document for point in speaking):
             own = np.array([point.document == document for point in self._points]) * said
-            alone[document] = middle * float(np.exp((own * self._distance).sum() / own.sum()))
-        return Reading(low, middle, high, basis, speaking, alone)
+            ratios[document] = float(np.exp((own * self._distance).sum() / own.sum()))
+        return max(candidates, key=lambda grade: grades[grade]), speaking, ratios
