@@ -12,6 +12,7 @@ from welds.advice.words import grade_words
 from welds.physics.arc import conventional_load_voltage_mig, conventional_load_voltage_tig
 from welds.physics.supply import apparent_power, cord_voltage_drop, effective_supply_current, supply_current
 from welds.reference.supply import SupplyRow, conductor_factor, supply_row
+from welds.reference.tables import Tables
 
 LOAD_LINE_END_A = 600.0
 MOST_DROP_PERCENT = 5.0
@@ -30,15 +31,15 @@ class Draw:
     known: str
 
 
-def draw_at(case: Case, amps: float, output: str, machine: Machine, supply: Supply) -> Draw | None:
+def draw_at(
+    tables: Tables, process: str, amps: float, output: str, machine: Machine, supply: Supply
+) -> Draw | None:
     """Return the supply current at one output, or None where the tables do not know the kind of source."""
     volts = (
-        conventional_load_voltage_tig(amps)
-        if case.request.process is Process.TIG
-        else conventional_load_voltage_mig(amps)
+        conventional_load_voltage_tig(amps) if process == Process.TIG else conventional_load_voltage_mig(amps)
     )
     named = (("efficiency", machine.efficiency), ("power-factor", machine.power_factor))
-    rows = {name: supply_row(case.tables, name, machine.kind, supply.phases, output) for name, _ in named}
+    rows = {name: supply_row(tables, name, machine.kind, supply.phases, output) for name, _ in named}
     shares = []
     for name, plate in named:
         row = rows[name]
@@ -77,8 +78,8 @@ def supply_checks(case: Case, settings: Mapping[str, Setting]) -> list[Check]:
     output = "AC" if settings["polarity"].value == "AC" else "DC"
     top = settings["machine_maximum"].figure.start if "machine_maximum" in settings else current.start
     amps, top = min(current.start, LOAD_LINE_END_A), min(top, LOAD_LINE_END_A)
-    now = draw_at(case, amps, output, machine, supply)
-    peak = draw_at(case, top, output, machine, supply)
+    now = draw_at(case.tables, case.request.process, amps, output, machine, supply)
+    peak = draw_at(case.tables, case.request.process, top, output, machine, supply)
     if now is None or peak is None:
         return []
     share = min((duty_of(machine, amps) or FULL_DUTY_PERCENT) / FULL_DUTY_PERCENT, 1.0)

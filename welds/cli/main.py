@@ -16,6 +16,7 @@ COMMANDS = {
     "card": "a set-up for one joint",
     "compare": "set-ups side by side: joints, metals, thicknesses, processes",
     "chart": "a wall chart for one metal and process",
+    "bench": "your machines and shelf: init, show, check",
     "tables": "the reference tables: list, show NAME, check [DIR], sources",
 }
 _HELP = ("-h", "--help", "help")
@@ -84,6 +85,10 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
         from welds.cli import chart
 
         chart.run(rest, write_pdf)
+    elif command == "bench":
+        from welds.cli import bench
+
+        return bench.run(rest)
     elif command == "tables":
         from welds.cli import tables
 

@@ -1,10 +1,10 @@
 """What every command needs before it can answer: tables, units, bench."""
 
 import argparse
+import sys
 from dataclasses import dataclass
-from pathlib import Path
 
-from welds.advice.equipment import GENERIC, Equipment
+from welds.advice.equipment import Equipment
 from welds.errors import InputError, nearest
 from welds.quantities.units import Units
 from welds.reference.tables import Tables
@@ -39,12 +39,17 @@ def check_common(options: argparse.Namespace) -> Units | None:
 
 
 def open_session(options: argparse.Namespace) -> Session:
-    """Load the tables, the person's own rows over them, and the bench file where one is named."""
+    """Load the tables, the person's own rows over them, and the bench: the named file, else the person's own.
+
+    Where the person's own has mistakes, the last good one is used and said so on standard error.
+    """
     from welds.bench.folders import tables_folder
-    from welds.bench.load import load_equipment
+    from welds.bench.keep import equipment_for
     from welds.reference.load import load_tables
 
     units = check_common(options)
     tables = load_tables(tables_folder())
-    equipment = load_equipment(Path(options.bench), tables) if options.bench is not None else GENERIC
+    equipment = equipment_for(options.bench, tables)
+    if equipment.trouble:
+        print(f"welds: {' '.join(equipment.trouble.split())}", file=sys.stderr)
     return Session(tables, equipment, units)

@@ -10,6 +10,8 @@ import yaml
 from welds.errors import ReferenceDataError
 from welds.reference.text_file import read_text
 
+DEEPEST = 50
+
 
 class YamlMap(dict[str, object]):
     """A mapping that remembers on which line each key stood."""
@@ -19,6 +21,16 @@ class YamlMap(dict[str, object]):
     def __init__(self) -> None:
         super().__init__()
         self.line_of: dict[str, int] = {}
+
+
+class YamlList(list[object]):
+    """A list that remembers on which line each entry stood."""
+
+    __slots__ = ("lines",)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.lines: list[int] = []
 
 
 class _TextLoader(yaml.CSafeLoader):
@@ -31,7 +43,11 @@ _PLAIN_TAGS = {f"tag:yaml.org,2002:{kind}" for kind in ("str", "seq", "map")}
 
 def read_yaml(path: Path, shown: str) -> YamlMap:
     """Return the file's top mapping, with mappings, lists and texts inside; messages call it `shown`."""
-    text = read_text(path, shown)
+    return parse_yaml(read_text(path, shown), shown)
+
+
+def parse_yaml(text: str, shown: str) -> YamlMap:
+    """Return the top mapping of a text that is already read."""
     try:
         node = yaml.compose(text, Loader=_TextLoader)
         if not isinstance(node, yaml.MappingNode):
@@ -48,8 +64,10 @@ def read_yaml(path: Path, shown: str) -> YamlMap:
     return value
 
 
-def _plain(node: yaml.Node, shown: str, seen: set[int]) -> object:
+def _plain(node: yaml.Node, shown: str, seen: set[int], depth: int = 0) -> object:
     line = node.start_mark.line + 1
+    if depth > DEEPEST:
+        raise ReferenceDataError(shown, "not readable as YAML: nested too deeply", line)
     if node.tag not in _PLAIN_TAGS:
         raise ReferenceDataError(shown, "tags (!) are not used here", line)
     if isinstance(node, yaml.ScalarNode):
@@ -58,7 +76,11 @@ def _plain(node: yaml.Node, shown: str, seen: set[int]) -> object:
         raise ReferenceDataError(shown, "anchors and aliases (& and *) are not used here; write it out", line)
     seen.add(id(node))
     if isinstance(node, yaml.SequenceNode):
-        return [_plain(item, shown, seen) for item in node.value]
+        entries = YamlList()
+        for item in node.value:
+            entries.append(_plain(item, shown, seen, depth + 1))
+            entries.lines.append(item.start_mark.line + 1)
+        return entries
     assert isinstance(node, yaml.MappingNode)
     mapping = YamlMap()
     for key_node, value_node in node.value:
@@ -69,6 +91,6 @@ def _plain(node: yaml.Node, shown: str, seen: set[int]) -> object:
         if key in mapping:
             problem = f"key {key!r} comes twice (first on line {mapping.line_of[key]})"
             raise ReferenceDataError(shown, problem, line)
-        mapping[key] = _plain(value_node, shown, seen)
+        mapping[key] = _plain(value_node, shown, seen, depth + 1)
         mapping.line_of[key] = line
     return mapping
