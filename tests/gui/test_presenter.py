@@ -206,6 +206,16 @@ def test_mig_inputs_do_not_reach_a_tig_request(presenter):
     assert presenter.card.request.wire_diameter_mm is None
 
 
+def test_remembered_choices_that_are_gone_start_as_usual(presenter, seen):
+    gone = {**CONSOLE_BOX, "joint": "scarf", "hand": "third", "coating": ("moss",), "colour": "red"}
+    presenter.restore(gone, Units.METRIC)
+    assert not seen.errors
+    assert presenter.fields["joint"] == "butt"
+    assert presenter.fields["coating"] == ()
+    assert "colour" not in presenter.fields
+    assert presenter.card.request.thickness_mm == pytest.approx(2.032)
+
+
 def test_starting_over_forgets_the_request_and_keeps_the_units(presenter):
     presenter.restore(FUEL_TANK, Units.INCH)
     presenter.start_over()

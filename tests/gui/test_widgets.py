@@ -102,6 +102,14 @@ def test_leaving_half_a_name_takes_the_first_that_fits(picker, qtbot):
     assert picker.line.text() == "304   stainless"
 
 
+def test_down_opens_the_whole_list(picker, qtbot):
+    picker.set_value("304")
+    qtbot.keyClick(picker.line, Qt.Key.Key_Down)
+    assert picker.line.completer().popup().isVisible()
+    assert picker.found() == ["5052", "6061", "low-carbon", "304"]
+    picker.line.completer().popup().hide()
+
+
 def test_headings_cannot_be_chosen(picker):
     picker.show_list()
     model = picker.line.completer().completionModel()

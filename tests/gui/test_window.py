@@ -167,7 +167,7 @@ def test_a_broken_memory_starts_fresh_and_says_so(make_window, tmp_path):
 
 
 def test_remembered_nonsense_is_refused_in_words_and_can_be_corrected(make_window, tmp_path):
-    (tmp_path / FILE_NAME).write_text('{"schema": "welds.last-use/1", "fields": {"metal": "gone", "joint": "scarf"}}')
+    (tmp_path / FILE_NAME).write_text('{"schema": "welds.last-use/1", "fields": {"metal": "gone"}}')
     window = make_window()
     assert window.view.card.state.text() == "NO CARD"
     window.commands.start_over.trigger()

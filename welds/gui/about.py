@@ -23,7 +23,7 @@ def shortcuts_text(shortcuts: Iterable[tuple[str, str]]) -> str:
             tr("about", "Another joint, process, place or hand; a little more or less on the slider"),
         ),
         (tr("about", "Up, Down on the slider"), tr("about", "Next gauge mark")),
-        (tr("about", "Down in the metal field"), tr("about", "Into the list that matches what is typed")),
+        (tr("about", "Down in the metal field"), tr("about", "Open the list, go into it")),
         (tr("about", "Space"), tr("about", "Tick a box, open or close a Why")),
         (tr("about", "Alt with an underlined letter"), tr("about", "Straight to that input")),
     )

@@ -33,7 +33,9 @@ class CardOutput(QObject):
         from welds.gui.pdf import card_page, paint_page
 
         page = card_page(card, self._presenter.units, self._presenter.engine.tables.sources)
-        printer.setPageLayout(page.layout(usual_paper()))
+        wanted = page.layout(usual_paper())  # the sheet itself is the printer's choice
+        printer.setPageOrientation(wanted.orientation())
+        printer.setPageMargins(wanted.margins(), wanted.units())
         printer.setDocName(page.title)
         paint_page(printer, page)
         self._say(self._with_stops(self.tr("The card is on its way to the printer.")))

@@ -12,7 +12,7 @@ from PySide6.QtCore import (
     QTimer,
     Signal,
 )
-from PySide6.QtGui import QFocusEvent, QFont, QStandardItem, QStandardItemModel
+from PySide6.QtGui import QFocusEvent, QFont, QKeyEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QCompleter, QHBoxLayout, QLineEdit, QListView, QToolButton, QWidget
 
 from welds.gui.metal_option import MetalOption
@@ -136,9 +136,18 @@ class MetalPicker(QWidget):
         self._completer.complete()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if watched is self.line and isinstance(event, QFocusEvent) and event.gotFocus():
+        if watched is not self.line:
+            return super().eventFilter(watched, event)
+        if isinstance(event, QFocusEvent) and event.gotFocus():
             QTimer.singleShot(0, self.line, self._select_all)
+        elif isinstance(event, QKeyEvent) and self._opens_list(event):
+            self.show_list()
+            return True
         return super().eventFilter(watched, event)
+
+    def _opens_list(self, event: QKeyEvent) -> bool:
+        is_down = event.type() is QEvent.Type.KeyPress and event.key() == Qt.Key.Key_Down
+        return is_down and not self._list.isVisible()
 
     def _select_all(self) -> None:
         """Select with the cursor in front, so that the start of a long name is what shows."""

@@ -32,6 +32,16 @@ def nearest_covered(engine: Engine, fields: Fields, units: Units, hint: str | No
     return next((change for change in candidates if _is_answered(engine, fields, change)), None)
 
 
+def nearest_word(engine: Engine, fields: Fields, error: InputError) -> Nearest | None:
+    """Return the right word for a slip, the other process for a joint that does not suit it, or None."""
+    candidates: list[Nearest] = []
+    if error.nearest is not None and error.field in fields:
+        candidates.append(Nearest(error.nearest, {error.field: error.nearest}))
+    if error.field == "joint":
+        candidates += _other_processes(fields)
+    return next((change for change in candidates if _is_answered(engine, fields, change)), None)
+
+
 def _candidates(engine: Engine, fields: Fields, units: Units, hint: str) -> Iterator[Nearest]:
     hinted = _MILLIMETRES.match(hint)
     thickness_mm = _thickness_mm(engine, fields)
@@ -45,6 +55,10 @@ def _candidates(engine: Engine, fields: Fields, units: Units, hint: str) -> Iter
     for joint in Joint:
         if joint != fields.get("joint"):
             yield Nearest(joint.replace("-", " "), {"joint": joint})
+    yield from _other_processes(fields)
+
+
+def _other_processes(fields: Fields) -> Iterator[Nearest]:
     for process in Process:
         if process != fields.get("process"):
             yield Nearest(process.upper(), {"process": process})

@@ -7,10 +7,11 @@ from PySide6.QtCore import QObject, Signal
 
 from welds.advice.card import Card
 from welds.advice.request import Request
+from welds.advice.validate import FIELDS
 from welds.errors import AmbiguousInputError, InputError, NotCoveredError, WeldsError
 from welds.gui.card_face import CardFace
 from welds.gui.engine import Engine, Fields
-from welds.gui.pages.setup.nearest import Nearest, nearest_covered
+from welds.gui.pages.setup.nearest import Nearest, nearest_covered, nearest_word
 from welds.quantities.units import Units
 
 DEFAULTS: Fields = {
@@ -27,6 +28,7 @@ HAZARD_FIELDS = frozenset(
     {"process", "metal", "other_metal", "joint", "coating", "solvent", "part", "place", "gas"}
 )
 """A change in one of these can change what may hurt, so it takes the ticks away."""
+_TYPED = frozenset({"metal", "other_metal", "thickness", "other_thickness", "gap", "length"})
 _ONLY_FOR = {"wire": "mig", "transfer": "mig"}
 
 
@@ -110,9 +112,10 @@ class SetupPresenter(QObject):
         return self._card is not None and not self._is_stale and self.open_stops == 0
 
     def restore(self, fields: Mapping[str, str | tuple[str, ...]], units: Units) -> None:
-        """Take up a remembered request; fields that are not there start as usual."""
+        """Take up a remembered request; what is not there, or is no choice any more, starts as usual."""
         self._units = units
-        self._fields = {**DEFAULTS, **fields}
+        self._fields = {**DEFAULTS, **{name: fields[name] for name in FIELDS if name in fields}}
+        self._drop_unknown_choices()
         self._ticks.clear()
         self.units_changed.emit(units)
         self.fields_changed.emit(self.fields)
@@ -188,7 +191,7 @@ class SetupPresenter(QObject):
             self._set_stale()
             self.readings_offered.emit(error.field, error.readings)
         except InputError as error:
-            self._nearest = self._nearest_word(error)
+            self._nearest = nearest_word(self._engine, self._asked(), error)
             self._set_stale()
             self.field_error.emit(error.field, str(error))
         except NotCoveredError as error:
@@ -203,10 +206,18 @@ class SetupPresenter(QObject):
             self.card_changed.emit(self._face(card))
             self.readiness_changed.emit(self)
 
-    def _nearest_word(self, error: InputError) -> Nearest | None:
-        if error.nearest is None or error.field not in self._fields:
-            return None
-        return Nearest(error.nearest, {error.field: error.nearest})
+    def _drop_unknown_choices(self) -> None:
+        """Put a closed choice that no longer exists back to the usual; texts stay, to be corrected."""
+        for _attempt in range(len(self._fields)):
+            try:
+                self._engine.request(self._asked())
+            except InputError as error:
+                if error.field in _TYPED or error.field not in self._fields:
+                    return
+                del self._fields[error.field]
+                self._fields.update({name: DEFAULTS[name] for name in DEFAULTS.keys() - self._fields.keys()})
+            else:
+                return
 
     def _asked(self) -> dict[str, str | tuple[str, ...]]:
         process = self._fields.get("process")
