@@ -25,6 +25,8 @@ def write_pdf(path: str, report: object, units: "Units", sources: "Mapping[str, 
     from welds.advice.card import Card
     from welds.gui.comparison_pdf import write_comparison_pdf
     from welds.gui.pdf import write_card_pdf, write_chart_pdf
+    from welds.gui.plan_pdf import write_plan_pdf
+    from welds.job.plan_drawing import PlanDrawing
     from welds.report.chart import Chart
     from welds.report.comparison import Comparison
 
@@ -34,8 +36,10 @@ def write_pdf(path: str, report: object, units: "Units", sources: "Mapping[str, 
         write_chart_pdf(path, report, units)
     elif isinstance(report, Comparison):
         write_comparison_pdf(path, report, units)
+    elif isinstance(report, PlanDrawing):
+        write_plan_pdf(path, report)
     else:
-        raise TypeError(f"neither a card nor a chart nor a comparison: {type(report)}")
+        raise TypeError(f"nothing that can be put on paper: {type(report)}")
 
 
 def main() -> int:

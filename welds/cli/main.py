@@ -16,6 +16,7 @@ COMMANDS = {
     "card": "a set-up for one joint",
     "compare": "set-ups side by side: joints, metals, thicknesses, processes",
     "chart": "a wall chart for one metal and process",
+    "blank": "flat length of a folded part: bends, least radius, drawing",
     "bench": "your machines and shelf: init, show, check",
     "tables": "the reference tables: list, show NAME, check [DIR], sources",
 }
@@ -89,6 +90,10 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
         from welds.cli import bench
 
         return bench.run(rest)
+    elif command == "blank":
+        from welds.cli import blank
+
+        blank.run(rest, write_pdf)
     elif command == "tables":
         from welds.cli import tables
 

@@ -1,0 +1,48 @@
+"""A drawing of lines and words on paper or screen."""
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen, QPolygonF
+
+from welds.job.plan_drawing import Layer, PlanDrawing, Words
+
+_PENS = {
+    Layer.OUTLINE: (1.4, Qt.PenStyle.SolidLine),
+    Layer.SECTION: (1.2, Qt.PenStyle.SolidLine),
+    Layer.BEND: (0.8, Qt.PenStyle.DashDotLine),
+    Layer.CURVE: (0.3, Qt.PenStyle.DotLine),
+}
+_THIN = (0.5, Qt.PenStyle.SolidLine)
+_LEAST_LETTER = 7.0
+"""Letters are never painted smaller than this many pixels of 1/96 inch, however far the drawing is shrunk."""
+
+
+def paint_plan(painter: QPainter, area: QRectF, drawing: PlanDrawing, scale: float | None = None) -> None:
+    """Paint the drawing into the area, as large as fits or at `scale` pixels a millimetre."""
+    left, bottom, right, top = drawing.box
+    width, height = max(right - left, 1.0), max(top - bottom, 1.0)
+    factor = scale or min(area.width() / width, area.height() / height)
+
+    def place(point: tuple[float, float]) -> QPointF:
+        return QPointF(area.left() + (point[0] - left) * factor, area.top() + (top - point[1]) * factor)
+
+    painter.save()
+    try:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        for stroke in drawing.strokes:
+            weight, style = _PENS.get(stroke.layer, _THIN)
+            painter.setPen(QPen(Qt.GlobalColor.black, weight, style))
+            line = QPolygonF([place(point) for point in stroke.points])
+            painter.drawPolygon(line) if stroke.is_closed else painter.drawPolyline(line)
+        painter.setPen(QPen(Qt.GlobalColor.black))
+        for words in drawing.words:
+            _paint_words(painter, words, place(words.at), words.height_mm * factor)
+    finally:
+        painter.restore()
+
+
+def _paint_words(painter: QPainter, words: Words, at: QPointF, height: float) -> None:
+    font = QFont(painter.font())
+    font.setPixelSize(max(1, round(max(height * 1.35, _LEAST_LETTER))))
+    painter.setFont(font)
+    width = QFontMetricsF(font).horizontalAdvance(words.text)
+    painter.drawText(QPointF(at.x() - (width / 2.0 if words.is_centred else 0.0), at.y()), words.text)

@@ -1,0 +1,71 @@
+"""The flat with its bend lines and dimensions, the folded section below it, a ruler to check the print by."""
+
+from collections.abc import Callable, Iterator
+
+from welds.job.blank import Blank
+from welds.job.fold import fold, outline
+from welds.job.plan_drawing import Layer, PlanDrawing, Stroke, Words, rectangle
+
+RULER_MM = 100.0
+_LETTERS = (2.5, 6.0)
+_USUAL_WIDTH = 0.4
+"""Drawn width over length where the part's own width is not given."""
+
+LengthText = Callable[[float], str]
+
+
+def draw_blank(name: str, blank: Blank, width_mm: float | None, length_text: LengthText) -> PlanDrawing:
+    """Return the drawing at full size, the flat's near corner at the origin."""
+    length = blank.length_mm
+    width = width_mm or length * _USUAL_WIDTH
+    letter = min(_LETTERS[1], max(_LETTERS[0], length / 60.0))
+    strokes = [rectangle(0.0, 0.0, length, width, Layer.OUTLINE), *_bend_lines(blank, width)]
+    words = list(_bend_words(blank, width, letter, length_text))
+    strokes += _dimension(0.0, length, width + 6.0 * letter, letter)
+    words.append(Words((length / 2.0, width + 6.5 * letter), length_text(length), letter, Layer.DIMENSION))
+    if width_mm:
+        words.append(
+            Words(
+                (length + letter, width / 2.0), length_text(width), letter, Layer.DIMENSION, is_centred=False
+            )
+        )
+    section = outline(fold(blank))
+    lowest = -4.0 * letter - max(y for _, y in section)
+    shift = -min(x for x, _ in section)
+    folded = tuple((x + shift, y + lowest) for x, y in section)
+    strokes.append(Stroke(folded, Layer.SECTION, is_closed=True))
+    under = min(y for _, y in folded) - 4.0 * letter
+    strokes += _ruler(under, letter)
+    text = f"check ruler, {RULER_MM:g} mm long when printed at full size"
+    words.append(Words((0.0, under - 3.0 * letter), text, letter, Layer.RULER, is_centred=False))
+    words.append(Words((0.0, width + 10.0 * letter), name, letter, Layer.NOTE, is_centred=False))
+    return PlanDrawing(name, tuple(strokes), tuple(words))
+
+
+def _bend_lines(blank: Blank, width: float) -> Iterator[Stroke]:
+    for line in blank.lines:
+        yield Stroke(((line.middle_mm, 0.0), (line.middle_mm, width)), Layer.BEND)
+        for edge in (line.start_mm, line.start_mm + line.allowance_mm):
+            yield Stroke(((edge, 0.0), (edge, width)), Layer.CURVE)
+
+
+def _bend_words(blank: Blank, width: float, letter: float, length_text: LengthText) -> Iterator[Words]:
+    for line in blank.lines:
+        way = "up" if line.bend.is_up else "down"
+        turn = f"{line.bend.angle_deg:g} deg {way}, r {length_text(line.bend.radius_mm)}"
+        yield Words((line.middle_mm, width + 3.0 * letter), turn, letter, Layer.BEND)
+        yield Words((line.middle_mm, width + letter), length_text(line.middle_mm), letter, Layer.DIMENSION)
+
+
+def _dimension(left: float, right: float, height: float, letter: float) -> Iterator[Stroke]:
+    yield Stroke(((left, height), (right, height)), Layer.DIMENSION)
+    for x in (left, right):
+        yield Stroke(((x, height - letter / 2.0), (x, height + letter / 2.0)), Layer.DIMENSION)
+
+
+def _ruler(top: float, letter: float) -> Iterator[Stroke]:
+    yield Stroke(((0.0, top), (RULER_MM, top)), Layer.RULER)
+    for step in range(11):
+        tall = letter if step % 5 == 0 else letter / 2.0
+        x = RULER_MM * step / 10.0
+        yield Stroke(((x, top), (x, top - tall)), Layer.RULER)
