@@ -21,14 +21,16 @@ def open_window() -> int:
 
 
 def write_pdf(path: str, report: object, units: "Units", sources: "Mapping[str, Source]") -> None:
-    """Write a card, a chart or a comparison as PDF."""
+    """Write a card, a chart, a comparison, a plan or a procedure sheet as PDF."""
     from welds.advice.card import Card
     from welds.gui.comparison_pdf import write_comparison_pdf
-    from welds.gui.pdf import write_card_pdf, write_chart_pdf
+    from welds.gui.page import Page
+    from welds.gui.pdf import write_card_pdf, write_chart_pdf, write_page_pdf
     from welds.gui.plan_pdf import write_plan_pdf
     from welds.job.plan_drawing import PlanDrawing
     from welds.report.chart import Chart
     from welds.report.comparison import Comparison
+    from welds.report.procedure_sheet import ProcedureSheet
 
     if isinstance(report, Card):
         write_card_pdf(path, report, units, sources)
@@ -38,6 +40,8 @@ def write_pdf(path: str, report: object, units: "Units", sources: "Mapping[str, 
         write_comparison_pdf(path, report, units)
     elif isinstance(report, PlanDrawing):
         write_plan_pdf(path, report)
+    elif isinstance(report, ProcedureSheet):
+        write_page_pdf(path, Page(report.title, report.html))
     else:
         raise TypeError(f"nothing that can be put on paper: {type(report)}")
 

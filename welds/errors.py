@@ -92,6 +92,19 @@ class FileUnavailableError(WeldsError):
         super().__init__(f"{file}: {problem}")
 
 
+class LogbookUnavailableError(WeldsError):
+    """The log of welds cannot be opened or written; `offers` says what can be done about it, nothing is lost."""
+
+    exit_code = 4
+
+    def __init__(self, log: str, problem: str, offers: Iterable[str] = ()) -> None:
+        self.log = log
+        self.problem = problem
+        self.offers = tuple(offers)
+        hint = f"; what can be done: {' or '.join(self.offers)}" if self.offers else ""
+        super().__init__(f"{log}: {problem}{hint}")
+
+
 def nearest(given: str, candidates: Iterable[str]) -> str | None:
     """Return the candidate spelled most like `given`, swapped letters first, or None when none is close."""
     by_lower = {candidate.lower(): candidate for candidate in candidates}

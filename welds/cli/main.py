@@ -18,6 +18,7 @@ COMMANDS = {
     "chart": "a wall chart for one metal and process",
     "blank": "flat length of a folded part: bends, least radius, drawing",
     "bench": "your machines and shelf: init, show, check",
+    "log": "the log of welds made: add, list, show, edit, similar, export, backup, ...",
     "tables": "the reference tables: list, show NAME, check [DIR], sources",
 }
 _HELP = ("-h", "--help", "help")
@@ -94,6 +95,10 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
         from welds.cli import blank
 
         blank.run(rest, write_pdf)
+    elif command == "log":
+        from welds.cli import log
+
+        return log.run(rest, write_pdf)
     elif command == "tables":
         from welds.cli import tables
 

@@ -1,0 +1,63 @@
+"""The whole log with its pictures in one file; the same file for a log in a file and one on a server."""
+
+import json
+import os
+import zipfile
+from pathlib import Path
+
+from sqlalchemy import Connection
+
+from welds.errors import FileUnavailableError
+from welds.logbook.changes import frozen
+from welds.logbook.entry_table import all_entries
+from welds.logbook.logbook import Logbook
+from welds.logbook.schema import saved_filters
+from welds.logbook.times import now
+
+SCHEMA = "welds.log-backup/1"
+MANIFEST, ENTRIES, PHOTOS = "manifest.json", "entries.jsonl", "photos/"
+"""What the archive (a zip file) holds: what it is, one entry a line, and the pictures by hash."""
+
+
+def back_up(log: Logbook, file: Path) -> int:
+    """Write the whole log into one file, moved into place when it is whole; return the number of entries."""
+    part = file.with_name(f".{file.name}.part")
+    try:
+        with part.open("wb") as out:
+            with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
+                count = log.store.read(lambda connection: _write(log, connection, archive))
+            out.flush()
+            os.fsync(out.fileno())
+        os.replace(part, file)
+    except OSError as error:
+        raise FileUnavailableError(str(file), error.strerror or str(error)) from error
+    finally:
+        part.unlink(missing_ok=True)
+    return count
+
+
+def _write(log: Logbook, connection: Connection, archive: zipfile.ZipFile) -> int:
+    count, pictures = 0, dict[str, None]()
+    with archive.open(ENTRIES, "w") as out:
+        for entry in all_entries(connection):
+            out.write(json.dumps(frozen(entry)).encode() + b"\n")
+            pictures.update(dict.fromkeys(photo.sha256 for photo in entry.photos))
+            count += 1
+    missing = []
+    for sha256 in pictures:
+        content = log.photos.content(sha256)
+        if content is None:
+            missing.append(sha256)
+        else:
+            archive.writestr(f"{PHOTOS}{sha256}", content, zipfile.ZIP_STORED)
+    rows = connection.execute(saved_filters.select()).mappings()
+    manifest = {
+        "schema": SCHEMA,
+        "made_at": now(),
+        "entries": count,
+        "photos": len(pictures) - len(missing),
+        "photos_missing": missing,
+        "filters": {row["name"]: json.loads(row["filter"]) for row in rows},
+    }
+    archive.writestr(MANIFEST, json.dumps(manifest, indent=1))
+    return count

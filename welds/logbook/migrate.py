@@ -1,0 +1,71 @@
+"""Bringing a log's tables to what this program knows."""
+
+from pathlib import Path
+
+from sqlalchemy import Connection, inspect, text
+
+from welds.errors import LogbookUnavailableError
+from welds.logbook.offers import CHOOSE, OPEN_READ_ONLY, RESTORE, UPDATE
+from welds.logbook.schema import APPLICATION_ID, HEAD
+from welds.logbook.store import Store
+
+_LOCK = 0x57454C44
+"""Key of the lock on a server, so that two benches do not migrate at once."""
+
+KNOWN = ("0001", "0002", "0003")
+
+
+def version_of(store: Store) -> str | None:
+    """Return the migration the log stands at; None for a place that holds nothing yet.
+
+    Raises LogbookUnavailableError for a database that is something else.
+    """
+    return store.read(lambda connection: _version(connection, store))
+
+
+def check_version(store: Store, version: str | None) -> None:
+    """Raise LogbookUnavailableError for a log that a newer program has written."""
+    if version is not None and version not in KNOWN:
+        raise LogbookUnavailableError(
+            store.place.name,
+            f"the log was written by a newer version of the program (its tables: {version}, known: {HEAD})",
+            (UPDATE, OPEN_READ_ONLY, CHOOSE),
+        )
+
+
+def migrate(store: Store, target: str = HEAD) -> None:
+    """Bring the tables to the target, in one transaction: all of it or nothing."""
+
+    def work(connection: Connection) -> None:
+        if not store.is_file:
+            connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _LOCK})
+        version = _version(connection, store)  # again, now that nobody else can change it
+        check_version(store, version)
+        if version is None or version < target:
+            _upgrade(connection, target)
+        if store.is_file:
+            connection.exec_driver_sql(f"PRAGMA application_id = {APPLICATION_ID}")
+
+    store.write(work)
+
+
+def _upgrade(connection: Connection, target: str) -> None:
+    from alembic import command
+    from alembic.config import Config
+
+    config = Config()
+    config.set_main_option("script_location", str(Path(__file__).parent / "migrations"))
+    config.set_main_option("path_separator", "os")
+    config.attributes["connection"] = connection
+    command.upgrade(config, target)
+
+
+def _version(connection: Connection, store: Store) -> str | None:
+    names = set(inspect(connection).get_table_names())
+    if "alembic_version" in names and "entries" in names:
+        return str(connection.execute(text("SELECT version_num FROM alembic_version")).scalar_one())
+    if names and (store.is_file or "entries" in names):
+        raise LogbookUnavailableError(
+            store.place.name, "the database holds something else than a log", (CHOOSE, RESTORE)
+        )
+    return None

@@ -1,0 +1,91 @@
+"""Opening a log: look at the file, back it up, bring its tables up to date, send what waited."""
+
+from datetime import date
+from pathlib import Path
+
+from welds.errors import InputError, LogbookUnavailableError
+from welds.logbook import health, migrate, ring
+from welds.logbook.logbook import Logbook
+from welds.logbook.places import Place, place_of
+from welds.logbook.schema import HEAD
+from welds.logbook.store import Store
+
+
+def open_logbook(
+    where: str | Place | None = None, *, read_only: bool = False, today: date | None = None
+) -> Logbook:
+    """Return the open log; a new file or an empty database becomes one.
+
+    Raises LogbookUnavailableError, with what can be done, for a log that is damaged, newer than the program,
+    not a log, or out of reach. A large file is neither checked as a whole nor backed up here; see `maintain`.
+    """
+    place = where if isinstance(where, Place) else place_of(where)
+    if read_only:
+        return _open_to_read(place)
+    if place.path is not None:
+        health.check_file(place)
+        health.check_folder(place)
+    store = Store(place)
+    try:
+        log = Logbook(store)
+        _prepare(log, today or date.today())
+        _send(log)
+    except BaseException:
+        store.close()
+        raise
+    return log
+
+
+def maintain(log: Logbook, today: date | None = None) -> Path | None:
+    """Check the whole file and make today's backup, whatever its size; return the backup that was made."""
+    if not log.store.is_file or log.is_read_only:
+        return None
+    health.check_whole(log.store)
+    return ring.back_up_today(log.store, today or date.today())
+
+
+def _prepare(log: Logbook, today: date) -> None:
+    store = log.store
+    version = migrate.version_of(store)
+    migrate.check_version(store, version)
+    is_small = store.place.path is not None and store.place.path.stat().st_size <= health.SMALL_BYTES
+    if version is not None and is_small:
+        health.check_whole(store)
+    if version != HEAD:
+        if version is not None:
+            ring.back_up_before(store, HEAD, today)
+        migrate.migrate(store)
+    elif is_small:
+        try:
+            ring.back_up_today(store, today)
+        except LogbookUnavailableError as error:
+            log.notices.append(f"no backup today: {error}")
+
+
+def _send(log: Logbook) -> None:
+    try:
+        log.send_waiting()
+    except LogbookUnavailableError as error:
+        log.notices.append(f"{len(log.outbox)} entries still wait on this computer: {error}")
+
+
+def _open_to_read(place: Place) -> Logbook:
+    """Open what can still be read: no check, no migration, no file written, not even beside it."""
+    if place.path is not None and not place.path.exists():
+        raise LogbookUnavailableError(place.name, "there is no log to read")
+    store = Store(place, is_read_only=True)
+    try:
+        version = migrate.version_of(store)
+    except LogbookUnavailableError:
+        store.close()
+        if place.path is None:
+            raise
+        store = Store(place, is_read_only=True, is_immutable=True)
+        version = migrate.version_of(store)
+    if version is None:
+        store.close()
+        raise LogbookUnavailableError(place.name, "the log holds nothing yet")
+    if version < HEAD:
+        store.close()
+        raise InputError("--read-only", place.name, f"a log at version {HEAD}; open it once to write")
+    return Logbook(store)

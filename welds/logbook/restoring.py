@@ -1,0 +1,143 @@
+"""Making a log what a backup holds."""
+
+import json
+import os
+import zipfile
+from collections.abc import Iterator, Mapping
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import Connection, delete, text
+
+from welds.errors import FileUnavailableError, InputError
+from welds.logbook.archive import ENTRIES, MANIFEST, PHOTOS, SCHEMA
+from welds.logbook.changes import thawed
+from welds.logbook.entry import Entry
+from welds.logbook.entry_table import BATCH, insert_entries
+from welds.logbook.filters import filter_from_json
+from welds.logbook.health import MAGIC
+from welds.logbook.logbook import Logbook
+from welds.logbook.opening import open_logbook
+from welds.logbook.photos import FolderPhotos, suffix_of
+from welds.logbook.places import Place
+from welds.logbook.schema import changes, entries, saved_filters
+
+
+def restore(place: Place, file: Path) -> tuple[int, Path | None]:
+    """Make the log what the backup holds; return the number of entries and where the old log went.
+
+    Takes a file of `back_up` or a dated backup of the ring. What stood in a log that is a file is not
+    deleted: it is moved aside under the moment's name. A server's log is replaced in one transaction.
+    """
+    is_database = _start(file) == MAGIC
+    if place.path is None:
+        if is_database:
+            raise InputError("restore", file.name, "a file of `welds log backup`: this log is on a server")
+        with open_logbook(place) as log:
+            return _read(log, file), None
+    fresh = Place(place.data / "restoring", path=place.path.with_name(f".{place.path.name}.restoring"))
+    _clear(fresh)
+    try:
+        if is_database:
+            _copy(file, fresh)
+        with open_logbook(fresh) as log:
+            log.photos = FolderPhotos(place.photos)
+            count = log.count() if is_database else _read(log, file)
+        return count, _swap(fresh, place)
+    finally:
+        _clear(fresh)
+
+
+def _start(file: Path) -> bytes:
+    try:
+        with file.open("rb") as opened:
+            return opened.read(len(MAGIC))
+    except OSError as error:
+        raise FileUnavailableError(str(file), error.strerror or str(error)) from error
+
+
+def _copy(file: Path, fresh: Place) -> None:
+    assert fresh.path is not None
+    try:
+        fresh.path.parent.mkdir(parents=True, exist_ok=True)
+        fresh.path.write_bytes(file.read_bytes())
+    except OSError as error:
+        raise FileUnavailableError(str(file), error.strerror or str(error)) from error
+
+
+def _swap(fresh: Place, place: Place) -> Path | None:
+    """Put the restored file in the log's place, the old one aside with all that belongs to it."""
+    assert fresh.path is not None
+    assert place.path is not None
+    aside = None
+    if place.path.exists():
+        stamp = datetime.now().strftime("%Y%m%d-%H%M%S-%f")
+        aside = place.path.with_name(f"{place.path.stem}-replaced-{stamp}.db")
+        for end in ("-wal", "-shm", ""):
+            old = place.path.with_name(place.path.name + end)
+            if old.exists():
+                os.replace(old, aside.with_name(aside.name + end))
+    os.replace(fresh.path, place.path)
+    return aside
+
+
+def _clear(fresh: Place) -> None:
+    assert fresh.path is not None
+    for end in ("", "-wal", "-shm"):
+        fresh.path.with_name(fresh.path.name + end).unlink(missing_ok=True)
+    for old in fresh.backups.glob("*"):
+        old.unlink()
+    if fresh.backups.is_dir():
+        fresh.backups.rmdir()
+
+
+def _read(log: Logbook, file: Path) -> int:
+    wrong = InputError("restore", file.name, "a file of `welds log backup`, whole")
+    try:
+        with zipfile.ZipFile(file) as archive:
+            manifest = json.loads(archive.read(MANIFEST))
+            if manifest.get("schema") != SCHEMA or archive.testzip() is not None:
+                raise wrong
+            for name in archive.namelist():
+                if name.startswith(PHOTOS):
+                    content = archive.read(name)
+                    if log.photos.put(content, suffix_of(content, name)) != name.removeprefix(PHOTOS):
+                        raise wrong
+            count = log.store.write(lambda connection: _replace(log, connection, archive, manifest))
+    except OSError as error:
+        raise FileUnavailableError(str(file), error.strerror or str(error)) from error
+    except (zipfile.BadZipFile, KeyError, ValueError, TypeError, EOFError) as error:
+        raise wrong from error
+    return count
+
+
+def _replace(
+    log: Logbook, connection: Connection, archive: zipfile.ZipFile, manifest: Mapping[str, Any]
+) -> int:
+    for table in (entries, changes, saved_filters):
+        connection.execute(delete(table))
+    count, batch = 0, list[Entry]()
+    for entry in _entries(archive):
+        batch.append(entry)
+        count += 1
+        if len(batch) == BATCH:
+            insert_entries(connection, batch, with_numbers=True)
+            batch.clear()
+    if batch:
+        insert_entries(connection, batch, with_numbers=True)
+    if count != manifest["entries"]:
+        raise ValueError("entries are missing")
+    for name, value in manifest["filters"].items():
+        kept = json.dumps(filter_from_json(value).as_json())
+        connection.execute(saved_filters.insert(), {"name": name, "filter": kept})
+    if not log.store.is_file:
+        highest = "SELECT setval(pg_get_serial_sequence('entries', 'number'), max(number)) FROM entries"
+        connection.execute(text(highest))
+    return count
+
+
+def _entries(archive: zipfile.ZipFile) -> Iterator[Entry]:
+    with archive.open(ENTRIES) as lines:
+        for line in lines:
+            yield thawed(json.loads(line))

@@ -1,0 +1,193 @@
+"""A preliminary procedure sheet of one logged weld: the headings of ISO 15609-1, filled as far as known.
+
+What the log does not hold stays an empty line to be written on. The sheet is no qualified procedure and says
+so on top.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from html import escape
+
+from welds.advice.request import Process
+from welds.logbook.entry import Entry
+from welds.logbook.settings import build_kinds
+from welds.quantities.display import show
+from welds.quantities.units import Units
+from welds.reference.metals import find_metal
+from welds.reference.tables import Tables
+from welds.report.wording import JOINT_NAMES, value_words
+
+STANDING = (
+    "Preliminary: what was done once, not a qualified procedure. Where a code, a customer or safety asks for"
+    " a qualified one, it has to be qualified by test under the rules that apply."
+)
+BLANK = "_" * 24
+_SAME_EVERYWHERE = frozenset({"A", "V", "Hz", "percent", "s"})
+_MIG_NUMBER = {"inert": "131", "active": "135"}
+
+
+@dataclass(frozen=True, slots=True)
+class ProcedureSheet:
+    """Title, fields in order (empty where not known) and the page in HTML."""
+
+    title: str
+    fields: tuple[tuple[str, str], ...]
+    html: str
+
+
+def procedure_sheet(entry: Entry, tables: Tables, units: Units) -> ProcedureSheet:
+    """Return the sheet of an entry."""
+    title = f"Preliminary welding procedure specification, log entry {entry.number or entry.uid[:8]}"
+    groups = tuple(_groups(entry, tables, units))
+    fields = tuple(field for _, group in groups for field in group)
+    return ProcedureSheet(title, fields, _page(title, groups))
+
+
+def _groups(entry: Entry, tables: Tables, units: Units) -> Iterator[tuple[str, tuple[tuple[str, str], ...]]]:
+    figures = _Figures(entry, tables, units)
+    metals = [find_metal(tables, name) for name in (entry.metal, entry.other_metal) if name]
+    yield (
+        "General",
+        (
+            ("Manufacturer", ""),
+            ("Number of this specification", f"log {entry.number or entry.uid}"),
+            ("Welding procedure qualification record", "none: preliminary"),
+            ("Date", entry.made_at[:10]),
+            ("Welder", entry.welder),
+        ),
+    )
+    yield (
+        "Parent metal",
+        (
+            ("Designation", " to ".join(dict.fromkeys(metal.name for metal in metals))),
+            ("Group (ISO/TR 15608)", ""),
+            ("Heat or lot", entry.material_lot),
+            ("Thickness", figures.length(entry.thickness_mm)),
+            ("Thickness, other piece", figures.length(entry.other_thickness_mm)),
+            ("Outside diameter", ""),
+        ),
+    )
+    yield (
+        "Joint",
+        (
+            ("Welding process (ISO 4063)", _process(entry)),
+            ("Type of joint and weld", JOINT_NAMES[entry.joint]),
+            ("Welding position (ISO 6947)", entry.position),
+            ("Preparation, edges and gap", figures.gap()),
+            ("Method of preparation and cleaning", ""),
+            ("Jigging, tack welds", figures.of("tacks")),
+            ("Runs", figures.of("passes")),
+            ("Back gouging, backing", figures.of("backing")),
+        ),
+    )
+    is_mig = entry.process is Process.MIG
+    yield (
+        "Filler and gas",
+        (
+            ("Filler, designation", figures.of("wire" if is_mig else "filler_metal")),
+            ("Filler, size", figures.of("wire_diameter" if is_mig else "filler_diameter")),
+            ("Filler, maker and lot, handling", ""),
+            ("Shielding gas (ISO 14175)", figures.of("shielding_gas")),
+            ("Shielding gas flow", figures.of("gas_flow")),
+            ("Backing gas", ""),
+        ),
+    )
+    yield (
+        "Electrical",
+        (
+            ("Current and polarity", " ".join(filter(None, (figures.of("current"), figures.of("polarity"))))),
+            ("Arc voltage", figures.of("voltage") or figures.of("arc_voltage")),
+            ("Balance, frequency, pulse", figures.several("electrode_negative", "ac_frequency", "pulse")),
+            ("Wire feed speed", figures.of("wire_feed")),
+            ("Mode of metal transfer", figures.of("transfer")),
+            ("Tungsten electrode, type and size", figures.several("tungsten_type", "tungsten_diameter")),
+            ("Nozzle", figures.of("cup")),
+            ("Contact tip to work, stick-out", figures.of("tip_to_work") or figures.of("stick_out")),
+        ),
+    )
+    yield (
+        "Technique and heat",
+        (
+            ("Travel speed", figures.of("travel_speed")),
+            ("Weave", ""),
+            ("Heat input", figures.of("heat_input")),
+            ("Preheat temperature", figures.of("preheat")),
+            ("Interpass temperature", figures.of("interpass")),
+            ("Post-weld heat treatment", ""),
+            ("Machine", entry.machine),
+        ),
+    )
+    yield (
+        "What came of it",
+        (
+            ("Outcome", entry.outcome.value.replace("-", " ")),
+            ("Imperfections (ISO 6520-1)", ", ".join(entry.faults)),
+            ("Remarks", entry.notes),
+        ),
+    )
+
+
+def _process(entry: Entry) -> str:
+    if entry.process is Process.TIG:
+        return "141, tungsten inert gas"
+    gas = str(entry.settings.get("shielding_gas", ""))
+    kind = "inert" if gas[:1] == "I" else "active"
+    return f"{_MIG_NUMBER[kind]}, metal {kind} gas" if gas else "131 or 135, by the gas"
+
+
+class _Figures:
+    """The entry's settings in words; an empty text where there is none."""
+
+    def __init__(self, entry: Entry, tables: Tables, units: Units) -> None:
+        self._entry, self._units = entry, units
+        self._kinds = tables.derived(build_kinds)
+
+    def of(self, name: str) -> str:
+        value = self._entry.settings.get(name)
+        if value is None:
+            return ""
+        unit = self._kinds[name].unit if name in self._kinds else None
+        if isinstance(value, bool) or not isinstance(value, int | float):
+            return value_words(name, value, self._entry.process)
+        if name.endswith("diameter") or name in ("tip_to_work", "stick_out"):
+            unit = "mm"
+        if unit in (None, "1"):
+            return f"{value:g}"
+        if self._units is Units.METRIC or unit in _SAME_EVERYWHERE:
+            return f"{value:g} {'%' if unit == 'percent' else unit}"  # as logged: nothing is rounded
+        shown = show(float(value), str(unit), name, self._units)
+        return f"{shown.text} {shown.unit_text}".strip()
+
+    def several(self, *names: str) -> str:
+        return ", ".join(filter(None, (self.of(name) for name in names)))
+
+    def length(self, mm: float | None) -> str:
+        if mm is None:
+            return ""
+        shown = show(mm, "mm", "thickness", self._units)
+        return f"{shown.text} {shown.unit_text}".strip()
+
+    def gap(self) -> str:
+        return f"gap {self.length(self._entry.gap_mm)}" if self._entry.gap_mm else ""
+
+
+def _page(title: str, groups: tuple[tuple[str, tuple[tuple[str, str], ...]], ...]) -> str:
+    rows = []
+    for head, fields in groups:
+        rows.append(f'<tr><td colspan="2"><b>{escape(head)}</b></td></tr>')
+        rows += [
+            f"<tr><td>{escape(name)}</td><td>{_lines(value) if value else BLANK}</td></tr>"
+            for name, value in fields
+        ]
+    return (
+        '<html><head><meta charset="utf-8"><style>body { font-family: sans-serif; font-size: 9pt;'
+        " color: #000000; background-color: #ffffff; } td { vertical-align: top; }</style>"
+        f"<title>{escape(title)}</title></head><body>"
+        f"<h2>{escape(title)}</h2><p>{escape(STANDING)}</p>"
+        '<table border="1" cellspacing="0" cellpadding="3" width="100%">'
+        f"{''.join(rows)}</table></body></html>\n"
+    )
+
+
+def _lines(text: str) -> str:
+    return "<br>".join(escape(line) for line in text.splitlines())
