@@ -6,6 +6,9 @@ from welds.advice.equipment import Control, Machine
 from welds.advice.setting import Reason
 from welds.quantities.band import Band
 
+DUST = 1e-6
+"""What binary arithmetic leaves on a step."""
+
 MOST_NAMED = 8
 """So many positions are named in a reason; a longer list is told by its ends."""
 
@@ -50,9 +53,11 @@ def _snapped(band: Band, control: Control, lowest: float | None, highest: float 
         origin = lowest or 0.0
         first, last = ((edge - origin) / control.step for edge in (band.low, band.high))
         real = tuple(
-            round(origin + count * control.step, 6) for count in range(floor(first), ceil(last + 1e-9) + 1)
+            round(origin + count * control.step, 6) for count in range(floor(first), ceil(last + DUST) + 1)
         )
-        real = tuple(each for each in real if each >= origin and (highest is None or each <= highest + 1e-9))
+        real = tuple(
+            each for each in real if each >= origin - DUST and (highest is None or each <= highest + DUST)
+        )
     start = min(real, key=lambda each: (abs(each - band.start), each))
     inside = [each for each in real if band.low <= each <= band.high]
     return Band(min([start, *inside]), start, max([start, *inside]), band.unit)

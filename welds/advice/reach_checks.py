@@ -6,6 +6,8 @@ from welds.advice.case import Case
 from welds.advice.reach import instead, offers_text
 from welds.advice.request import Process
 from welds.advice.setting import Check, Setting
+from welds.advice.sizes import holds
+from welds.advice.words import joined
 
 LESSER = {
     "wire_feed": ("m/min", "the arc will not burn as the card says: change wire diameter or current"),
@@ -26,6 +28,8 @@ def reach_checks(case: Case, settings: Mapping[str, Setting]) -> list[Check]:
     found.append(_current(case, settings))
     if case.request.process is Process.TIG:
         found += [_current_type(case, settings), *_handling(case)]
+    elif machine.wire_diameters_mm:
+        found.append(_rolls(case, settings))
     for name, (unit, cost) in LESSER.items():
         found += _lesser(case, settings, name, unit, cost)
     return found
@@ -56,6 +60,14 @@ def _current_type(case: Case, settings: Mapping[str, Setting]) -> Check:
         other = f"use {others[0]}" if others else "helium on electrode negative is the other way"
         return Check("current type", False, f"{text} ({other})")
     return Check("current type", True, f"{settings['polarity'].value} is there")
+
+
+def _rolls(case: Case, settings: Mapping[str, Setting]) -> Check:
+    machine, wire = case.equipment.machine, float(settings["wire_diameter"].start)
+    if holds(machine.wire_diameters_mm, wire):
+        return Check("rolls", True, f"rolls and gun take {wire:g} mm wire")
+    takes = joined([f"{each:g}" for each in sorted(machine.wire_diameters_mm)])
+    return Check("rolls", False, f"rolls and gun of {machine.name} take {takes} mm, not {wire:g} mm")
 
 
 def _handling(case: Case) -> list[Check]:

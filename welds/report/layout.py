@@ -26,7 +26,8 @@ from welds.report.wording import (
 class SettingLine:
     """One setting in words; `start` comes without its unit, `range` and `second` may be empty.
 
-    `second` is the start in the other unit system, or the standard's code behind a plain word.
+    `second` is the start on the machine's own scale and in the other unit system, or the standard's code behind
+    a plain word.
     """
 
     name: str
@@ -187,7 +188,8 @@ def _figure(setting: Setting, process: Process, units: Units) -> tuple[Shown, st
     if setting.band is not None:
         band = show_band(setting.band, setting.name, units)
         has_width = band.low != band.high
-        return Shown(band.start, band.unit_text, band.second_text), band.range_text if has_width else ""
+        second = "; ".join(each for each in (setting.own_scale, band.second_text) if each)
+        return Shown(band.start, band.unit_text, second), band.range_text if has_width else ""
     assert setting.value is not None
     shown = _value(setting.name, setting.value, setting.unit, process, units)
     if setting.text:

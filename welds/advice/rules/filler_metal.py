@@ -3,7 +3,7 @@
 from welds.advice.case import Case, SoFar
 from welds.advice.request import Goal, Process
 from welds.advice.setting import Choice, Reason, Setting
-from welds.reference.fillers import find_filler
+from welds.reference.fillers import filler_choice, find_filler
 
 CORNER_NOTE = "edges of a corner can be tacked without filler but do not always fuse: keep the rod at hand"
 
@@ -16,7 +16,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     reasons = [Reason(choice.why, source=choice.sources[0] if choice.sources else None)]
     chosen = choice.first
     if shelf and chosen not in shelf:
-        swap = next((each for each in choice.seconds if each in shelf), None)
+        swap = next((each for each in _spares(case) if each in shelf), None)
         if swap is None:
             reasons.append(Reason(f"{chosen} is not on the shelf, nor is a second choice: buy it"))
         else:
@@ -39,6 +39,13 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         text=find_filler(case.tables, chosen).iso,
         alternatives=tuple(Choice(each, _cost(case, each)) for each in seconds),
     )
+
+
+def _spares(case: Case) -> tuple[str, ...]:
+    """Return what else fuses the pair: the row's second choices, then those of the pair without the goal."""
+    general = filler_choice(case.tables, case.first, case.other)
+    spares = (*case.filler.seconds, general.first, *general.seconds)
+    return tuple(each for each in dict.fromkeys(spares) if each not in case.filler.avoid)
 
 
 def _swap_cost(case: Case, first: str, swap: str) -> str:
