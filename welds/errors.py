@@ -93,7 +93,7 @@ class FileUnavailableError(WeldsError):
 
 
 class LogbookUnavailableError(WeldsError):
-    """The log of welds cannot be opened or written; `offers` says what can be done about it, nothing is lost."""
+    """The log of welds cannot be opened or written; `offers` says what can be done; nothing is lost."""
 
     exit_code = 4
 

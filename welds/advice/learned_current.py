@@ -9,7 +9,7 @@ from welds.advice.equipment import GENERIC_MACHINE, Equipment
 from welds.advice.evidence import Evidence
 from welds.advice.learned import Learned
 from welds.advice.learning import Context, learn
-from welds.advice.limits import clip
+from welds.advice.limits import clip, fit
 from welds.advice.request import Process
 from welds.advice.rules.mig_current import within_wire
 from welds.advice.rules.tungsten_diameter import build_ratings
@@ -39,9 +39,12 @@ def learned_current(
         return table, None
     band, reasons = _between(unlimited.figure.scaled(learned.factor), learned)
     reasons.insert(0, Reason(_words(learned), learned.factor))
-    band, clipped = _limited(case, so_far, unlimited.figure, band)
+    band, limits = _within(case, so_far, unlimited.figure, band)
+    wanted = _whole(band)
+    fitted, clipped = fit(wanted, case.equipment.machine, "current", "A")
     kept = tuple(reason for reason in table.reasons if reason in unlimited.reasons)
-    return replace(table, band=_whole(band), reasons=(*kept, *reasons, *clipped)), learned
+    reasons = [*kept, *reasons, *limits, *clipped]
+    return replace(table, band=fitted, wanted=wanted, reasons=tuple(reasons)), learned
 
 
 def _words(learned: Learned) -> str:
@@ -65,20 +68,18 @@ def _between(band: Band, learned: Learned) -> tuple[Band, list[Reason]]:
     return band, reasons
 
 
-def _limited(case: Case, so_far: SoFar, table: Band, band: Band) -> tuple[Band, list[Reason]]:
-    machine = case.equipment.machine
+def _within(case: Case, so_far: SoFar, table: Band, band: Band) -> tuple[Band, list[Reason]]:
+    """Keep to what the wire carries or the tungsten stands."""
     if case.request.process is Process.MIG:
         wire = float(so_far["wire_diameter"].start)
-        band, reasons = within_wire(case, str(so_far["transfer"].value), wire, band)
-    else:
-        band, reasons = _within_tungsten(case, str(so_far["polarity"].value), table, band)
-    band, clipped = clip(band, machine.name, machine.current_min_a, machine.current_max_a, "A")
-    return band, [*reasons, *clipped]
+        return within_wire(case, str(so_far["transfer"].value), wire, band)
+    return _within_tungsten(case, str(so_far["polarity"].value), table, band)
 
 
 def _within_tungsten(case: Case, polarity: str, table: Band, band: Band) -> tuple[Band, list[Reason]]:
     """Never learn past what the thickest tungsten on hand stands, nor above the tables where they do."""
-    shelf = case.equipment.shelf.tungsten_diameters_mm
+    stock = case.equipment.shelf
+    shelf = stock.tungsten_diameters_mm | {mm for _, mm in stock.tungstens}
     rated = [
         each.high_a
         for each in case.tables.derived(build_ratings)[polarity]
