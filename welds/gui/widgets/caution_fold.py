@@ -24,7 +24,7 @@ class CautionFold(QFrame):
         self._shown: tuple[CautionLine, ...] = ()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(14, 8, 6, 4)
-        self._grid = EvenGrid(330, spacing=4)
+        self._grid = EvenGrid(390, spacing=4)
         layout.addLayout(self._grid)
         self._lines: list[QWidget] = []
         self.button = FoldButton(self.tr("In full"), self.tr("{name} in full").format(name=name), self)
@@ -52,7 +52,7 @@ class CautionFold(QFrame):
             self._lines.append(line)
             line.show()
         self._grid.addWidget(self.button)
-        self._grid.setAlignment(self.button, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
+        self._grid.setAlignment(self.button, _TOP_LEFT)
 
     def _clear(self) -> None:
         while self._grid.takeAt(0) is not None:

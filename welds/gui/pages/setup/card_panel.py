@@ -25,6 +25,8 @@ from welds.gui.widgets.texts import label, set_property, set_text
 SCROLLBAR_PX = 20
 """Room right of the sheets, so that everything ends on one line whether there is a scroll bar or not."""
 
+MAIN_WIDTH_PX = 440
+"""Beyond this the main figure only stands in emptiness; the drawings get the room."""
 DRAWING_PX = (234, 310)
 """Lowest and highest a drawing gets; in between it follows the window."""
 
@@ -131,6 +133,7 @@ class CardPanel(QWidget):
         self.stops.ticked.connect(self.ticked)
         self.warnings = CautionFold("warn", "\u25b2", self.tr("Cautions"), self.body)
         self.main = FigureTile(is_main=True, parent=self.body)
+        self.main.setMaximumWidth(MAIN_WIDTH_PX)
         self.main.why.toggled.connect(lambda _on: self._show_main_reasons())
         self.joint = DrawingView(self.tr("The joint with the torch"), QSize(260, DRAWING_PX[0]), self.body)
         self.wave = DrawingView(self.tr("The AC wave"), QSize(220, DRAWING_PX[0]), self.body)
