@@ -12,7 +12,7 @@ from welds.advice.setting import Reason, Setting
 from welds.errors import WeldsError
 from welds.quantities.band import Band
 from welds.reference.basis import Basis
-from welds.report.reason_change import READS, changed_links, has_own_cause
+from welds.report.reason_change import ONE_DOCUMENT, READS, changed_links, has_own_cause
 
 BASE = Reason("butt in aluminium, flat, 2 mm: 78 A from 4 rows")
 
@@ -54,6 +54,14 @@ def test_a_change_of_figures_alone_is_no_cause_of_its_own():
 def test_equal_chains_say_nothing():
     factor = Reason("T-joint", 1.0811), Reason("T-joint", 1.0812)
     assert changed_links(setting(BASE, factor[0]), setting(BASE, factor[1])) == ()
+
+
+def test_what_single_documents_say_is_no_reason_for_a_difference(tables):
+    case = make_case(Request(Process.TIG, "5052", 2.0, Joint.BUTT), tables, GENERIC)
+    chain = TIG[1](case, {"polarity": TIG[0](case, {})}).reasons
+    alone = [reason for reason in chain if reason.text.startswith(ONE_DOCUMENT)]
+    assert len(alone) > 1
+    assert changed_links(setting(BASE), setting(BASE, *alone)) == ()
 
 
 class Watched(dict):

@@ -51,6 +51,12 @@ class Actions(QObject):
         ):  # fmt: skip
             action.setEnabled(has_page)
 
+    def show_pages(self, row: QWidget) -> None:
+        """Put the buttons of the pages at the left of the bar."""
+        layout = self.bar.layout()
+        assert isinstance(layout, QHBoxLayout)
+        layout.insertWidget(0, row)
+
     def show_units(self, words: str) -> None:
         """Say on the unit switch which units are in use."""
         self.switch_units.setText(self.tr("&Units: {words}").format(words=words))

@@ -15,10 +15,14 @@ if TYPE_CHECKING:
 
     from welds.gui.actions import Actions
     from welds.gui.card_output import CardOutput
-    from welds.gui.engine import Engine
+    from welds.gui.engine import Engine, Fields
     from welds.gui.jobs.runner import JobRunner
     from welds.gui.memory import LastUse
     from welds.gui.outfit import Outfit
+    from welds.gui.page_switch import PageSwitch
+    from welds.gui.pages.compare.outputs import CompareOutput
+    from welds.gui.pages.compare.presenter import ComparePresenter
+    from welds.gui.pages.compare.view import CompareView
     from welds.gui.pages.setup.presenter import SetupPresenter
     from welds.gui.pages.setup.view import SetupView
     from welds.gui.prompts import Prompts
@@ -27,6 +31,8 @@ if TYPE_CHECKING:
     from welds.quantities.units import Units
 
 FIRST_SIZE_PX = (1366, 768)
+SETUP, COMPARE = 0, 1
+"""The pages in the order of their buttons."""
 
 
 class _FirstWords(QLabel):
@@ -53,6 +59,10 @@ class MainWindow(QMainWindow):
         self.commands: Actions | None = None
         self.presenter: SetupPresenter | None = None
         self.view: SetupView | None = None
+        self.pages: PageSwitch | None = None
+        self.comparing: ComparePresenter | None = None
+        self.compare_view: CompareView | None = None
+        self._compare_output: CompareOutput | None = None
         self.setWindowTitle(self.tr("Welds"))
         self.resize(*FIRST_SIZE_PX)
         geometry = state.bytes_of("geometry")
@@ -71,6 +81,8 @@ class MainWindow(QMainWindow):
             self._state.write("splitter", self.view.splitter.saveState())
         if self._jobs is not None:
             self._jobs.wait()
+        if self.compare_view is not None:
+            self.compare_view.curves.wait()
         super().closeEvent(event)
 
     def save(self) -> None:
@@ -138,6 +150,7 @@ class MainWindow(QMainWindow):
 
     def _on_loaded(self, engine: "Engine") -> None:
         from welds.gui.card_output import CardOutput
+        from welds.gui.page_switch import PageSwitch
         from welds.gui.pages.setup.presenter import SetupPresenter
         from welds.gui.pages.setup.view import SetupView
         from welds.quantities.units import Units
@@ -152,7 +165,13 @@ class MainWindow(QMainWindow):
         self.presenter.readiness_changed.connect(self._on_readiness_changed)
         self.presenter.restore(self._last_use.fields, Units(self._last_use.units))
         view.restore_splitter(self._state.bytes_of("splitter"))
-        self.setCentralWidget(view)
+        self.pages = PageSwitch(self)
+        self.pages.add(self.tr("Set-up"), lambda: view)
+        self.pages.add(self.tr("Side by side"), self._make_compare_page)
+        self.commands.show_pages(self.pages.row)
+        self.setCentralWidget(self.pages.stack)
+        self.pages.show(SETUP)
+        self.pages.turned.connect(self._on_page_turned)
         self._connect_page(self.presenter, view, self._output)
         QTimer.singleShot(0, view, view.request.focus_metal)
         self.view = view
@@ -161,14 +180,57 @@ class MainWindow(QMainWindow):
         assert self.commands is not None
         commands = self.commands
         commands.set_page_actions(has_page=True)
-        commands.print_card.triggered.connect(output.print_card)
-        commands.save_pdf.triggered.connect(output.save_pdf)
-        commands.copy_text.triggered.connect(output.copy_text)
+        commands.print_card.triggered.connect(lambda: self._front_output(output).print_card())
+        commands.save_pdf.triggered.connect(lambda: self._front_output(output).save_pdf())
+        commands.copy_text.triggered.connect(lambda: self._front_output(output).copy_text())
+        for action in (
+            commands.start_over, commands.go_to_metal, commands.go_to_thickness, commands.switch_side,
+        ):  # fmt: skip
+            action.triggered.connect(lambda: self._show_page(SETUP))
         commands.start_over.triggered.connect(presenter.start_over)
         commands.switch_units.triggered.connect(presenter.switch_units)
         commands.go_to_metal.triggered.connect(view.request.focus_metal)
         commands.go_to_thickness.triggered.connect(view.request.focus_thickness)
         commands.switch_side.triggered.connect(view.switch_side)
+
+    def _front_output(self, output: "CardOutput") -> "CardOutput | CompareOutput":
+        """Return what prints and saves the page in front."""
+        is_comparing = self.pages is not None and self.pages.front == COMPARE
+        return self._compare_output if is_comparing and self._compare_output is not None else output
+
+    def _show_page(self, place: int) -> None:
+        if self.pages is not None and self.pages.front != place:
+            self.pages.show(place)
+
+    def _make_compare_page(self) -> "CompareView":
+        from welds.gui.pages.compare.outputs import CompareOutput
+        from welds.gui.pages.compare.presenter import ComparePresenter
+        from welds.gui.pages.compare.view import CompareView
+
+        assert self.presenter is not None
+        assert self._prompts is not None
+        self.comparing = ComparePresenter(self.presenter.engine, self)
+        say = self.statusBar().showMessage
+        self._compare_output = CompareOutput(self.comparing, self._prompts, say, self)
+        self.compare_view = CompareView(self.comparing, self._compare_output, self._prompts, self)
+        self.compare_view.card_opened.connect(self._on_card_opened)
+        self.presenter.units_changed.connect(self.comparing.set_units)
+        return self.compare_view
+
+    def _on_page_turned(self, place: int) -> None:
+        assert self.presenter is not None
+        assert self.commands is not None
+        if place == COMPARE and self.comparing is not None:
+            self.comparing.take_card(self.presenter.fields, self.presenter.units)
+            self.commands.set_card_actions(has_card=True)
+        else:
+            self._on_readiness_changed(self.presenter)
+
+    def _on_card_opened(self, fields: "Fields") -> None:
+        """Show a column's request on the set-up page."""
+        assert self.presenter is not None
+        self.presenter.restore(fields, self.presenter.units)
+        self._show_page(SETUP)
 
     def _on_load_failed(self, error: Exception) -> None:
         from welds.errors import WeldsError

@@ -32,6 +32,11 @@ class Prompts(QObject):
         chosen, _kind = QFileDialog.getSaveFileName(self._window, title, suggested, kinds)
         return Path(chosen) if chosen else None
 
+    def ask_open_path(self, title: str, kinds: str) -> Path | None:
+        """Ask which file to read; None when the person thinks better of it."""
+        chosen, _kind = QFileDialog.getOpenFileName(self._window, title, "", kinds)
+        return Path(chosen) if chosen else None
+
     def ask_printer(self) -> "QPrinter | None":
         """Ask which printer; None when the person thinks better of it."""
         from PySide6.QtPrintSupport import QPrintDialog, QPrinter

@@ -41,12 +41,16 @@ NOTICEABLE = 0.005
 _FIGURE = re.compile(r"\d+(\.\d+)?")
 
 
+ONE_DOCUMENT = "this document by itself says"
+"""Links that begin so show how far documents lie apart; they move no figure, so they are no reason."""
+
+
 def changed_links(base: Setting, other: Setting) -> tuple[str, ...]:
     """Return what stands in `other`'s chain and not in `base`'s, and the reverse, in the chain's order.
 
     A link that took another's place is told with the one it replaced; an effect is told in percent.
     """
-    return tuple(_changes(base.reasons, other.reasons))
+    return tuple(_changes(_moving(base), _moving(other)))
 
 
 def has_own_cause(base: Setting, other: Setting) -> bool:
@@ -56,7 +60,11 @@ def has_own_cause(base: Setting, other: Setting) -> bool:
 
 def _skeletons(setting: Setting) -> list[str]:
     """Return the sentences without their figures."""
-    return [_FIGURE.sub("#", reason.text) for reason in setting.reasons]
+    return [_FIGURE.sub("#", reason.text) for reason in _moving(setting)]
+
+
+def _moving(setting: Setting) -> list[Reason]:
+    return [reason for reason in setting.reasons if not reason.text.startswith(ONE_DOCUMENT)]
 
 
 def _changes(base: Sequence[Reason], other: Sequence[Reason]) -> Iterator[str]:
