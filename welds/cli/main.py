@@ -17,6 +17,7 @@ COMMANDS = {
     "compare": "set-ups side by side: joints, metals, thicknesses, processes",
     "chart": "a wall chart for one metal and process",
     "blank": "flat length of a folded part: bends, least radius, drawing",
+    "repair": "plug, patch or replace: with the arithmetic",
     "bench": "your machines and shelf: init, show, check",
     "log": "the log of welds made: add, list, show, edit, similar, export, backup, ...",
     "tables": "the reference tables: list, show NAME, check [DIR], sources",
@@ -95,6 +96,10 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
         from welds.cli import blank
 
         blank.run(rest, write_pdf)
+    elif command == "repair":
+        from welds.cli import repair
+
+        repair.run(rest)
     elif command == "log":
         from welds.cli import log
 

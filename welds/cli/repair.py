@@ -1,0 +1,99 @@
+"""`welds repair`: plug, patch or replace one damaged region of sheet."""
+
+import argparse
+from collections.abc import Sequence
+
+from welds.advice.request import Part, Process
+from welds.cli.arguments import Once, Parser, add_common, add_file
+from welds.cli.output import destinations, print_json, print_text, write_text
+from welds.cli.session import Session, open_session
+from welds.errors import InputError, nearest
+from welds.job.damage import HOLES_FORM, Behind, Damage, read_holes
+from welds.job.repair import RepairAnswer, decide_repair
+
+DESCRIPTION = (
+    "Fill the holes, let in a patch or replace the panel: decided with its reasons and the arithmetic. Parts"
+    " that carry load or whose failure can hurt someone are refused."
+)
+_NEEDED = ("metal", "thickness", "holes", "region")
+
+
+def run(argv: Sequence[str]) -> None:
+    """Decide, then print or write it."""
+    options = _parser().read(argv)
+    out = destinations(options, ("html",), ("json",))
+    session = open_session(options)
+    answer = decide_repair(session.tables, _damage(options, session))
+    for form, file in out.files.items():
+        write_text(file, _rendered(answer, form, session))
+    if out.on_stdout == "json":
+        from welds.report.repair_texts import repair_json
+
+        print_json(repair_json(answer))
+    elif not out.is_silent:
+        print_text(_rendered(answer, out.on_stdout or "text", session))
+
+
+def _parser() -> Parser:
+    parser = Parser("welds repair", DESCRIPTION)
+    group = parser.add_argument_group("what is wrong")
+    for name, what in (
+        ("--metal", "catalogue id: low-carbon, galvanised, 5052, 304"),
+        ("--thickness", "what the sheet was: 1.2 mm, 0.048 in, 18 ga"),
+        ("--measured", "what is left of it beside the holes, by micrometer or ultrasound"),
+        ("--holes", HOLES_FORM),
+        ("--region", "what the holes lie in: 120 x 80 mm"),
+        ("--behind", "sheet behind the holes: sound, thin, none (default none)"),
+        ("--panel", "the whole panel's size, to weigh a patch against a new one"),
+        ("--part", "what it belongs to: bracket, tank, towing, ..."),
+        ("--process", "process for the seam of a patch: tig or mig"),
+    ):
+        group.add_argument(name, action=Once, metavar=name.removeprefix("--").upper(), help=what)
+    group.add_argument("--load-bearing", action="store_true", help="it carries load")
+    group.add_argument("--water-trap", action="store_true", help="water stands in or behind it")
+    files = parser.add_argument_group("how the answer comes out")
+    add_file(files, "--html", "a page for the bench")
+    add_common(parser)
+    return parser
+
+
+def _damage(options: argparse.Namespace, session: Session) -> Damage:
+    from welds.job.lengths import read_length, read_size, read_thickness, units_of
+    from welds.reference.metals import find_metal
+
+    missing = [name for name in _NEEDED if getattr(options, name) is None]
+    if missing:
+        raise InputError(f"--{missing[0]}", "nothing", "metal, thickness, holes and region")
+    metal = find_metal(session.tables, options.metal)
+    thickness = read_thickness(options.thickness, metal, session.tables, session.asked_units)
+    units = session.asked_units or units_of(thickness)
+    measured = options.measured
+    return Damage(
+        metal,
+        thickness.mm,
+        read_holes(options.holes, units),
+        read_size(options.region, "region", units),
+        Behind(_choice("--behind", options.behind or "none", [each.value for each in Behind])),
+        None if measured is None else read_length(measured, "measured", units),
+        None if options.panel is None else read_size(options.panel, "panel", units),
+        None
+        if options.part is None
+        else Part(_choice("--part", options.part, [each.value for each in Part])),
+        options.load_bearing,
+        options.water_trap,
+        None
+        if options.process is None
+        else Process(_choice("--process", options.process, [each.value for each in Process])),
+    )
+
+
+def _choice(option: str, given: str, allowed: list[str]) -> str:
+    if given not in allowed:
+        raise InputError(option, given, ", ".join(allowed), nearest(given, allowed))
+    return given
+
+
+def _rendered(answer: RepairAnswer, form: str, session: Session) -> str:
+    from welds.report.repair_texts import repair_html, repair_text
+
+    return (repair_html if form == "html" else repair_text)(answer, session.units)

@@ -1,0 +1,75 @@
+"""Cutting out and letting in a new piece: its size, its seam, its tacks, how long and how hot it gets."""
+
+from dataclasses import dataclass
+from math import pi
+
+from welds.advice.advise import advise
+from welds.advice.request import Joint, Process, Request
+from welds.errors import WeldsError
+from welds.job.damage import Damage
+from welds.job.repair_records import rule
+from welds.job.tack_plan import TackPlan, plan_tacks
+from welds.reference.tables import Tables
+
+_THINNEST_BUTT_MM = 0.8
+"""Thinner sheet is lapped: a butt edge melts back before it joins."""
+
+
+@dataclass(frozen=True, slots=True)
+class PatchPlan:
+    """A patch with round corners; `heat_kj` is None where the tables have no heat input for the seam."""
+
+    cut_mm: tuple[float, float]
+    blank_mm: tuple[float, float]
+    corner_radius_mm: float
+    joint: Joint
+    lap_mm: float
+    gap_mm: float
+    seam_mm: float
+    tacks: TackPlan
+    time_s: float
+    heat_kj: float | None
+    trouble: str
+
+
+def plan_patch(tables: Tables, damage: Damage) -> PatchPlan:
+    """Return the patch for the whole region, cut back to sound metal all round."""
+    thickness = damage.nominal_mm
+    margin, over = rule(tables, "patch-margin").value, rule(tables, "grind-allowance").value
+    length, width = (side + 2.0 * margin for side in damage.region_mm)
+    joint = Joint.BUTT if damage.thickness_mm >= _THINNEST_BUTT_MM else Joint.LAP
+    least_lap = max(rule(tables, "least-lap").value, rule(tables, "lap-thicknesses").value * thickness)
+    lap = least_lap if joint is Joint.LAP else 0.0
+    radius = min(rule(tables, "corner-radius").value, length / 2.0, width / 2.0)
+    seam = 2.0 * (length + width) - (8.0 - 2.0 * pi) * radius
+    tacks = plan_tacks(tables, damage.metal.family, damage.thickness_mm, joint, seam, is_closed=True)
+    heat, arc_s, trouble = _seam_heat(tables, damage, joint, seam)
+    return PatchPlan(
+        (length, width),
+        (length + over + 2.0 * lap, width + over + 2.0 * lap),
+        radius,
+        joint,
+        lap,
+        min(thickness, rule(tables, "fit-up-gap").value),
+        seam,
+        tacks,
+        rule(tables, "patch-handling").value + arc_s,
+        heat,
+        trouble,
+    )
+
+
+def _seam_heat(
+    tables: Tables, damage: Damage, joint: Joint, seam_mm: float
+) -> tuple[float | None, float, str]:
+    """Return the arc's energy over the seam, its time, and why there is none."""
+    usual = Process.MIG if damage.metal.family == "carbon-steel" else Process.TIG
+    request = Request(damage.process or usual, damage.metal.id, damage.thickness_mm, joint)
+    try:
+        settings = advise(request, tables).settings
+    except WeldsError as error:
+        return None, 0.0, str(error)
+    if "heat_input" not in settings or "travel_speed" not in settings:
+        return None, 0.0, "the tables have no travel speed for this seam"
+    arc_s = seam_mm / settings["travel_speed"].figure.start
+    return settings["heat_input"].figure.start * seam_mm, arc_s, ""

@@ -1,0 +1,183 @@
+"""A repair as text, HTML and JSON."""
+
+import textwrap
+from collections.abc import Iterator
+from html import escape
+from typing import Any
+
+from welds.advice.card import NOTICE
+from welds.job.repair import Choice, RepairAnswer
+from welds.job.tack_plan import TackPlan
+from welds.quantities.units import Units
+from welds.report.cut_length import cut_length
+from welds.report.html_page import page
+
+SCHEMA = "welds.repair/1"
+_WIDTH = 90
+_CHOICES = {
+    Choice.PLUG: "Drill and fill the holes",
+    Choice.PATCH: "Cut out and let in a patch",
+    Choice.REPLACE: "Replace the panel",
+}
+
+
+def repair_title(answer: RepairAnswer, units: Units) -> str:
+    """Return the choice and what it is for."""
+    damage = answer.damage
+    region = " x ".join(cut_length(side, units) for side in damage.region_mm)
+    sheet = f"{damage.metal.id}, {cut_length(damage.nominal_mm, units)}"
+    return f"{_CHOICES[answer.choice]}: {sheet}, region {region}"
+
+
+def repair_lines(answer: RepairAnswer, units: Units) -> Iterator[tuple[str, list[str]]]:
+    """Yield the headings, each with its lines."""
+    yield (
+        "WHY",
+        [
+            (f"against {each.against.value}: " if each.against else "")
+            + f"{each.text} ({each.basis.value}) [{each.source}]"
+            for each in answer.reasons
+        ],
+    )
+    if answer.choice is Choice.PLUG and answer.plug is not None:
+        plug = answer.plug
+        yield (
+            "PLUGS",
+            [
+                f"Drill {cut_length(plug.drill_mm, units)}, deburr, {plug.count} holes",
+                f"About {plug.seconds_each:.1f} s of arc each; opposite ends of the region by turns",
+            ],
+        )
+    if answer.choice is Choice.PATCH:
+        yield "PATCH", list(_patch_lines(answer, units))
+    if answer.choice is Choice.REPLACE:
+        yield "PANEL", ["Cut the new panel by the old one's edges; set up its seams with welds card"]
+    yield "CHECKS", list(answer.checks)
+
+
+def _patch_lines(answer: RepairAnswer, units: Units) -> Iterator[str]:
+    patch = answer.patch
+    cut = " x ".join(cut_length(side, units) for side in patch.cut_mm)
+    blank = " x ".join(cut_length(side, units) for side in patch.blank_mm)
+    yield f"Cut out {cut}, corners with {cut_length(patch.corner_radius_mm, units)} radius"
+    yield f"Cut the patch {blank}, corners alike, and grind it to fit"
+    if patch.lap_mm:
+        yield f"Lap joint, {cut_length(patch.lap_mm, units)} over the edge all round"
+    else:
+        yield f"Butt joint, gap up to {cut_length(patch.gap_mm, units)}"
+    yield from tack_lines(patch.tacks, units)
+
+
+def tack_lines(plan: TackPlan, units: Units) -> Iterator[str]:
+    """Yield how to tack and weld one seam."""
+    places = ", ".join(cut_length(place, units).split()[0] for place in plan.tacks_mm)
+    unit = cut_length(0.0, units).split()[1]
+    low, high = plan.tack_length_mm
+    where = "round the seam" if plan.is_closed else "from one end"
+    yield (
+        f"{len(plan.tacks_mm)} tacks, {low:.0f} to {high:.0f} mm long, about"
+        f" {cut_length(plan.spacing_mm, units)} apart, in this order (places {where}, {unit}): {places}"
+        f" ({plan.basis.value})"
+    )
+    if len(plan.runs) > 1:
+        runs = ", ".join(f"{run.start_mm:.0f} to {run.end_mm:.0f}" for run in plan.runs)
+        yield f"Weld in {len(plan.runs)} runs, in this order and direction (mm): {runs}"
+    else:
+        yield "Weld in one run"
+    yield plan.pull
+    yield (
+        f"Free shrinkage about {_span(plan.across_mm)} mm across and {_span(plan.along_mm)} mm along"
+        " (carbon steel; aluminium and stainless steel pull more)"
+    )
+
+
+def repair_text(answer: RepairAnswer, units: Units) -> str:
+    """Return the repair for a terminal."""
+    parts = [[repair_title(answer, units)]]
+    for head, lines in repair_lines(answer, units):
+        wrapped = (
+            textwrap.wrap(line, _WIDTH, initial_indent="  ", subsequent_indent="    ") for line in lines
+        )
+        parts.append([head, *(line for each in wrapped for line in each)])
+    parts.append(textwrap.wrap(NOTICE, _WIDTH))
+    return "\n\n".join("\n".join(lines) for lines in parts) + "\n"
+
+
+def repair_html(answer: RepairAnswer, units: Units) -> str:
+    """Return the repair as a page."""
+    return page(repair_title(answer, units), repair_body(answer, units))
+
+
+def repair_body(answer: RepairAnswer, units: Units, name: str = "") -> str:
+    """Return the repair's part of a page, escaped."""
+    title = repair_title(answer, units)
+    parts = [f'<p class="title">{escape(name or title)}</p><p class="subtitle">{escape(title)}</p>']
+    for head, lines in repair_lines(answer, units):
+        parts.append(
+            f'<p class="head">{head.capitalize()}</p>' + "".join(f"<p>{escape(line)}</p>" for line in lines)
+        )
+    return "".join(parts) + f"<p><b>{escape(NOTICE)}</b></p>"
+
+
+def repair_json(answer: RepairAnswer) -> dict[str, Any]:
+    """Return the repair as plain dictionaries, always metric."""
+    plug, patch = answer.plug, answer.patch
+    return {
+        "schema": SCHEMA,
+        "choice": answer.choice.value,
+        "reasons": [
+            {
+                "text": each.text,
+                "against": each.against.value if each.against else None,
+                "basis": each.basis.value,
+                "source": each.source,
+            }
+            for each in answer.reasons
+        ],
+        "plug": None
+        if plug is None
+        else {
+            "hole_mm": round(plug.drill_mm, 3),
+            "hole_limit_mm": plug.limit_mm,
+            "count": plug.count,
+            "pitch_mm": None if plug.pitch_mm is None else round(plug.pitch_mm, 2),
+            "least_pitch_mm": round(plug.least_pitch_mm, 2),
+            "ligament_mm": None if plug.pitch_mm is None else round(plug.ligament_mm, 2),
+            "time_s": round(plug.time_s, 1),
+            "heat_kj": round(plug.heat_kj, 3),
+        },
+        "patch": {
+            "cut_out_mm": [round(side, 3) for side in patch.cut_mm],
+            "blank_mm": [round(side, 3) for side in patch.blank_mm],
+            "corner_radius_mm": round(patch.corner_radius_mm, 3),
+            "joint": patch.joint.value,
+            "lap_mm": patch.lap_mm,
+            "gap_mm": patch.gap_mm,
+            "seam_mm": round(patch.seam_mm, 2),
+            "tacks": tacks_json(patch.tacks),
+            "time_s": round(patch.time_s, 1),
+            "heat_kj": None if patch.heat_kj is None else round(patch.heat_kj, 3),
+        },
+        "checks": list(answer.checks),
+        "notice": NOTICE,
+    }
+
+
+def tacks_json(plan: TackPlan) -> dict[str, Any]:
+    """Return a tack plan as plain dictionaries."""
+    return {
+        "places_mm": [round(place, 2) for place in plan.tacks_mm],
+        "spacing_mm": round(plan.spacing_mm, 2),
+        "length_mm": list(plan.tack_length_mm),
+        "runs_mm": [[round(run.start_mm, 2), round(run.end_mm, 2)] for run in plan.runs],
+        "pull": plan.pull,
+        "shrinkage_across_mm": list(plan.across_mm),
+        "shrinkage_along_mm": [round(each, 3) for each in plan.along_mm],
+        "basis": plan.basis.value,
+        "sources": list(plan.sources),
+    }
+
+
+def _span(span: tuple[float, float]) -> str:
+    low, high = (f"{each:.2g}" for each in span)
+    return low if low == high else f"{low} to {high}"
