@@ -1,7 +1,6 @@
 """Every error raised on purpose; anything else is a bug."""
 
 from collections.abc import Iterable
-from difflib import get_close_matches
 
 
 class WeldsError(Exception):
@@ -111,5 +110,7 @@ def nearest(given: str, candidates: Iterable[str]) -> str | None:
     swapped = [lower for lower in by_lower if sorted(lower) == sorted(given.lower())]
     if swapped:
         return by_lower[swapped[0]]
+    from difflib import get_close_matches  # kept off the path to the window's first paint
+
     matches = get_close_matches(given.lower(), by_lower, n=1, cutoff=0.5)
     return by_lower[matches[0]] if matches else None
