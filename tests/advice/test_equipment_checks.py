@@ -213,7 +213,7 @@ def test_open_circuit_in_a_closed_place(tables) -> None:
 
 
 def test_a_swap_says_what_it_costs(tables) -> None:
-    """6061 for strength: 5356, which stays white; the 4043 that is there turns grey, as the filler table says."""
+    """6061 for strength: 5356, which stays white; the 4043 that is there turns grey (filler table)."""
     request = Request(Process.TIG, "6061", 2.0, Joint.BUTT, goal=Goal.STRENGTH)
     answer = card(tables, request, shelf=Shelf(fillers=frozenset({("ER4043", 2.4)})))
     filler = answer.settings["filler_metal"]

@@ -46,22 +46,25 @@ SPARSE = Shelf(
 )
 
 
-def requests(tables) -> st.SearchStrategy[Request]:
+POSITIONS = ["PA", "PB", "PC", "PD", "PE", "PF", "PG"]
+THICKNESS = st.floats(0.3, 16.0)
+
+
+def drawn(data, tables) -> Request:
     metals = st.sampled_from([metal.id for metal in tables.records(Metal)])
-    return st.builds(
-        Request,
-        st.sampled_from(Process),
-        metals,
-        st.floats(0.3, 16.0),
-        st.sampled_from(Joint),
-        st.sampled_from(["PA", "PB", "PC", "PD", "PE", "PF", "PG"]),
-        other_metal=st.none() | metals,
-        other_thickness_mm=st.none() | st.floats(0.3, 16.0),
-        goal=st.none() | st.sampled_from(Goal),
-        place=st.sampled_from(Place),
-        hand=st.sampled_from(Hand),
-        wire_diameter_mm=st.none() | st.sampled_from([0.6, 0.8, 1.2]),
-        length_mm=st.none() | st.floats(5.0, 5000.0),
+    return Request(
+        data.draw(st.sampled_from(Process)),
+        data.draw(metals),
+        data.draw(THICKNESS),
+        data.draw(st.sampled_from(Joint)),
+        data.draw(st.sampled_from(POSITIONS)),
+        other_metal=data.draw(st.none() | metals),
+        other_thickness_mm=data.draw(st.none() | THICKNESS),
+        goal=data.draw(st.none() | st.sampled_from(Goal)),
+        place=data.draw(st.sampled_from(Place)),
+        hand=data.draw(st.sampled_from(Hand)),
+        length_mm=data.draw(st.none() | st.floats(5.0, 5000.0)),
+        wire_diameter_mm=data.draw(st.none() | st.sampled_from([0.6, 0.8, 1.2])),
     )
 
 
@@ -137,16 +140,16 @@ def check_every_card(request: Request, machine: Machine, shelf: Shelf, tables) -
 @settings(max_examples=80)
 @given(data=st.data())
 def test_fixed_sixty_hertz_no_pedal_and_one_tungsten(tables, data) -> None:
-    check_every_card(data.draw(requests(tables)), PLAIN, ONLY_SIXTEENTH, tables)
+    check_every_card(drawn(data, tables), PLAIN, ONLY_SIXTEENTH, tables)
 
 
 @settings(max_examples=80)
 @given(data=st.data())
 def test_the_same_with_a_sparse_shelf(tables, data) -> None:
-    check_every_card(data.draw(requests(tables)), PLAIN, SPARSE, tables)
+    check_every_card(drawn(data, tables), PLAIN, SPARSE, tables)
 
 
 @settings(max_examples=80)
 @given(data=st.data())
 def test_a_tapped_feeder_with_a_sparse_shelf(tables, data) -> None:
-    check_every_card(data.draw(requests(tables)), TAPPED, SPARSE, tables)
+    check_every_card(drawn(data, tables), TAPPED, SPARSE, tables)
