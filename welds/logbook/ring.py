@@ -1,6 +1,7 @@
 """Dated backups of a log that is a file: one a day, the newest kept, in a folder beside it."""
 
 import os
+from contextlib import suppress
 from datetime import date
 from pathlib import Path
 
@@ -49,7 +50,8 @@ def _back_up(store: Store, target: Path) -> Path:
             connection.connection.cursor().execute("VACUUM INTO ?", (str(part),))
         os.replace(part, target)
     except Exception as error:
-        part.unlink(missing_ok=True)
+        with suppress(OSError):
+            part.unlink(missing_ok=True)
         raise LogbookUnavailableError(str(target), f"the backup failed ({error})", (TRY_AGAIN,)) from error
     for old in backups_of(store.place)[KEPT:]:
         old.unlink(missing_ok=True)
