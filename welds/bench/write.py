@@ -9,6 +9,7 @@ from welds.bench import notes
 _PLAIN = re.compile(r"[A-Za-z0-9][A-Za-z0-9 ._/+()-]*")
 _PLAIN_LINE = re.compile(r"[A-Za-z0-9][A-Za-z0-9 ._/+(),-]*")
 _COMMENT_COLUMN = 46
+LAST_OF_FOUR_DIGITS = 0xFFFF
 
 Raw = Mapping[str, object]
 """A bench as texts: what stands in the file, with lists and mappings."""
@@ -77,7 +78,11 @@ def _flow(value: object) -> str:
 
 def _word(text: str) -> str:
     """Return a text as YAML reads it back; what could be taken for something else is quoted."""
-    return text if _PLAIN.fullmatch(text) and text == text.strip() else json.dumps(text, ensure_ascii=True)
+    if _PLAIN.fullmatch(text) and text == text.strip():
+        return text
+    # JSON writes what lies beyond four hexadecimal digits as a pair, which YAML does not take.
+    letters = (each if ord(each) > LAST_OF_FOUR_DIGITS else json.dumps(each)[1:-1] for each in text)
+    return f'"{"".join(letters)}"'
 
 
 def _commented(line: str, meaning: str) -> str:
