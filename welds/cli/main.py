@@ -16,6 +16,7 @@ COMMANDS = {
     "card": "a set-up for one joint",
     "compare": "set-ups side by side: joints, metals, thicknesses, processes",
     "chart": "a wall chart for one metal and process",
+    "bead": "what given settings melt in a joint: width, depth, burn-through, cooling",
     "blank": "flat length of a folded part: bends, least radius, drawing",
     "repair": "plug, patch or replace: with the arithmetic",
     "bench": "your machines and shelf: init, show, check",
@@ -92,6 +93,10 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
         from welds.cli import bench
 
         return bench.run(rest)
+    elif command == "bead":
+        from welds.cli import bead
+
+        bead.run(rest)
     elif command == "blank":
         from welds.cli import blank
 

@@ -1,8 +1,9 @@
 r"""Temperature under a distributed source that moves steadily over a plate of finite thickness.
 
 Heat laid down a time `t` ago has spread by conduction into a Gaussian cloud, wider by :math:`2 \alpha t` in
-variance and mirrored in both faces. The field is the sum over all such ages, and each term is a product of one function
-of x, one of y and one of z; so a whole picture is a matrix product, not an integral for each point.
+variance and mirrored in both faces. The field is the sum over all such ages, and each term is a product of
+one function of x, one of y and one of z; so a whole picture is a matrix product, not an integral for each
+point.
 """
 
 from dataclasses import dataclass
@@ -150,6 +151,10 @@ class MovingSource:
         field = (rows @ self._below(depths).T.astype(np.float32)).reshape(len(along), len(aside), -1)
         top = _top(field).T.astype(np.float64)
         return top if is_few else _through(depths, below_mm) @ top
+
+    def peak_rise(self, below_mm: float) -> float:
+        """Return the highest rise a point straight under the weld line ever sees. [K]."""
+        return float(self.peak_section(np.zeros(1), np.array([below_mm]))[0, 0])
 
     def _passage(self, widest_mm: float) -> Floats:
         """Places from just ahead of the source to where a point this far aside has seen its highest."""

@@ -1,0 +1,191 @@
+"""The arc over one piece of a joint: heat at a current, and when the pool goes through or falls out."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from math import exp, log
+
+from welds.advice.heat.calibration import FITTED, Fitted
+from welds.advice.heat.hot_metal import HotMetal
+from welds.physics.fused_zone import fused_depth, fused_width, pool_length
+from welds.physics.moving_source import MovingSource
+from welds.physics.pool_support import arc_dent, arc_force, pool_sag
+from welds.physics.surface_loss import radiation_coefficient
+from welds.physics.wire import wire_area, wire_feed
+
+LARGEST_SAG = 0.25
+"""Sag, as a share of the sheet, at which the pool counts as falling out: the limit of ISO 5817 level D."""
+
+DEEPEST = 0.5
+"""Deepest heat, as a share of the thickness: beyond it the source would be a line through the plate."""
+
+ARC_SPREAD = 2.0
+"""How much wider the current is on the plate than at a tungsten's tip (from memory of arc physics)."""
+
+STEEL_TENSION_N_M = 1.4
+LEAST_CURRENT_A, LARGEST_CURRENT_A = 1.0, 3000.0
+CLOSE_ENOUGH = 2e-3
+"""Where the search for a current stops, as a share of it."""
+
+
+@dataclass(frozen=True, slots=True)
+class WireHeat:
+    """The wire of a MIG arc: it takes heat to melt that the plate does not get."""
+
+    diameter_mm: float
+    extension_mm: float
+    arc_mm3_as: float
+    resistance_mm4_a2s: float
+
+
+@dataclass(frozen=True, slots=True)
+class ArcHeat:
+    """One arc: efficiency, voltage over current, spot and push; `wire` only for MIG."""
+
+    efficiency: float
+    volts: float
+    at_current_a: float
+    volts_per_ampere: float
+    wire: WireHeat | None
+    spot_factor: float = 1.0
+
+    def voltage(self, current_a: float) -> float:
+        """Return the voltage that goes with another current, along the process's load line."""
+        return max(self.volts + self.volts_per_ampere * (current_a - self.at_current_a), 1.0)
+
+
+@dataclass(frozen=True, slots=True)
+class HeatModel:
+    """An arc that travels over one piece of a joint."""
+
+    arc: ArcHeat
+    metal: HotMetal
+    thickness_mm: float
+    share: float
+    speed_mm_s: float
+    start_c: float
+    bar_w_m2k: float = 0.0
+    fitted: Fitted = FITTED
+
+    @property
+    def spot_mm(self) -> float:
+        """Standard deviation of the heat on the plate."""
+        fitted = self.fitted
+        return (fitted.tig_spot_mm if self.arc.wire is None else fitted.mig_spot_mm) * self.arc.spot_factor
+
+    @property
+    def loss_w_m2k(self) -> float:
+        """What both faces lose per area: radiation, and what a bar behind the joint draws off."""
+        free_faces = 1.0 if self.bar_w_m2k else 2.0
+        each = radiation_coefficient(self.metal.emissivity, self.metal.melting_c, self.start_c)
+        return free_faces * each + self.bar_w_m2k
+
+    @property
+    def melting_rise_k(self) -> float:
+        """From start to the fusion line."""
+        return self.metal.melting_c - self.start_c
+
+    def with_heat(self, factor: float) -> "HeatModel":
+        """Return the same with the arc more or less efficient: the edge of the error band."""
+        return replace(self, arc=replace(self.arc, efficiency=self.arc.efficiency * factor))
+
+    def net_power_w(self, current_a: float) -> float:
+        """Return what the whole joint takes up, less what melts the wire; may be zero or below."""
+        arc = self.arc
+        taken = arc.efficiency * arc.voltage(current_a) * current_a
+        if arc.wire is None:
+            return taken
+        wire = arc.wire
+        feed = wire_feed(
+            current_a, wire.diameter_mm, wire.extension_mm, wire.arc_mm3_as, wire.resistance_mm4_a2s
+        )
+        metal = self.metal
+        each = metal.specific_heat_j_kgk * self.melting_rise_k + metal.latent_heat_j_kg
+        return taken - feed * wire_area(wire.diameter_mm) * 1e-9 * metal.density_kg_m3 * each
+
+    def dent_mm(self, current_a: float) -> float:
+        """Return how deep arc and drops press the pool in."""
+        tension = self.metal.surface_tension_n_m
+        if self.arc.wire is None:
+            return arc_dent(arc_force(current_a, ARC_SPREAD), tension)
+        return self.fitted.mig_dent_mm * (current_a / 100.0) ** 2 * STEEL_TENSION_N_M / tension
+
+    def source(self, current_a: float) -> MovingSource | None:
+        """Return the source over this piece, or None where the wire takes all the heat."""
+        power = self.net_power_w(current_a) * self.share
+        if power <= 0.0:
+            return None
+        return MovingSource(
+            power,
+            self.speed_mm_s,
+            self.metal.conductivity_w_mk,
+            self.metal.volumetric_heat(self.start_c),
+            self.thickness_mm,
+            self.spot_mm,
+            min(self.fitted.heat_below_dent * self.dent_mm(current_a), DEEPEST * self.thickness_mm),
+            self.loss_w_m2k,
+        )
+
+    def width_mm(self, current_a: float, below_mm: float) -> float:
+        """Return the fused width at a depth."""
+        source = self.source(current_a)
+        return fused_width(source, self.melting_rise_k, below_mm) if source else 0.0
+
+    def length_mm(self, current_a: float, below_mm: float) -> float:
+        """Return the length of the pool at a depth."""
+        source = self.source(current_a)
+        return pool_length(source, self.melting_rise_k, below_mm) if source else 0.0
+
+    def depth_mm(self, current_a: float) -> float:
+        """Return the fused depth."""
+        source = self.source(current_a)
+        return fused_depth(source, self.melting_rise_k) if source else 0.0
+
+    def collapse(self, current_a: float) -> float:
+        """Return how near the pool is to falling out: 0 not through, 1 at the limit, more beyond.
+
+        Sag under its own weight over the opening in the root face, against the largest sag, plus the arc's
+        dent against the thickness.
+        """
+        source = self.source(current_a)
+        if source is None:
+            return 0.0
+        width = fused_width(source, self.melting_rise_k, self.thickness_mm)
+        if width == 0.0:
+            return 0.0
+        length = pool_length(source, self.melting_rise_k, self.thickness_mm)
+        sag = pool_sag(width, length, self.metal.capillary_length_mm) / LARGEST_SAG
+        return sag + self.dent_mm(current_a) / self.thickness_mm
+
+    def surface_current_a(self) -> float:
+        """Return the current that just melts the face."""
+        return self._current_for(lambda current: self._rise(current, 0.0) / self.melting_rise_k)
+
+    def through_current_a(self) -> float:
+        """Return the current that just melts through."""
+        return self._current_for(lambda current: self._rise(current, self.thickness_mm) / self.melting_rise_k)
+
+    def collapse_current_a(self) -> float:
+        """Return the current at which the pool falls out."""
+        return self._current_for(self.collapse, self.through_current_a())
+
+    def _rise(self, current_a: float, below_mm: float) -> float:
+        source = self.source(current_a)
+        return source.peak_rise(below_mm) if source else 0.0
+
+    def _current_for(
+        self, share_of_limit: Callable[[float], float], least_a: float = LEAST_CURRENT_A
+    ) -> float:
+        """Return the current at which a quantity that grows with it reaches one, by halving."""
+        low, high = log(least_a), log(least_a)
+        while share_of_limit(exp(high)) < 1.0:
+            low = high
+            high += 0.7
+            if high > log(LARGEST_CURRENT_A):
+                return LARGEST_CURRENT_A
+        while high - low > CLOSE_ENOUGH:
+            middle = (low + high) / 2.0
+            if share_of_limit(exp(middle)) < 1.0:
+                low = middle
+            else:
+                high = middle
+        return exp((low + high) / 2.0)

@@ -1,0 +1,95 @@
+"""A bead in words for people and as JSON for programs."""
+
+from welds.advice.heat.bead import Bead, Range
+from welds.advice.heat.picture import picture_json
+from welds.quantities.display import show
+from welds.quantities.units import Units
+
+SCHEMA = "welds.bead/1"
+
+
+def bead_json(bead: Bead) -> dict[str, object]:
+    """Return the bead as the contract has it, always metric, with the bands the model's error makes."""
+    found: dict[str, object] = {
+        "schema": SCHEMA,
+        "fused_width_mm": round(bead.fused_width_mm, 2),
+        "fused_depth_mm": round(bead.fused_depth_mm, 2),
+        "root_width_mm": round(bead.root_width_mm, 2),
+        "pool_length_mm": round(bead.pool_length_mm, 1),
+        "full_penetration": bead.full_penetration,
+        "burn_through_margin": round(bead.burn_through_margin, 3),
+        "heat_input_kj_mm": round(bead.heat_input_kj_mm, 4),
+        "error": bead.error,
+        "bands": {
+            "fused_width_mm": _band(bead.width_mm),
+            "fused_depth_mm": _band(bead.depth_mm),
+            "efficiency": [bead.efficiency.low, bead.efficiency.middle, bead.efficiency.high],
+            "current_a": {
+                "melts": round(bead.surface_current_a, 1),
+                "melts_through": round(bead.through_current_a, 1),
+                "falls_out": round(bead.collapse_current_a, 1),
+            },
+        },
+        "arc_voltage_v": round(bead.voltage_v, 1),
+        "trends": list(bead.trends),
+        "picture": picture_json(bead),
+    }
+    if bead.cooling_t85_s is not None:
+        found["cooling_t85_s"] = round(bead.cooling_t85_s, 2)
+    if bead.heat_affected_width_mm is not None:
+        found["heat_affected_width_mm"] = round(bead.heat_affected_width_mm, 2)
+    return found
+
+
+def bead_text(bead: Bead, units: Units) -> str:
+    """Return the bead as a few lines."""
+    depth = "melts right through" if bead.full_penetration else _length(bead.depth_mm, units)
+    lines = [
+        f"Fused width    {_length(bead.width_mm, units)}",
+        f"Fused depth    {depth}"
+        + (f" ({_one(bead.root_width_mm, units)} wide at the root)" * bead.full_penetration),
+        f"Burn-through   {_margin(bead)}",
+        f"Current        {bead.through_current_a:.0f} A just melts through,"
+        f" {bead.collapse_current_a:.0f} A falls out",
+        f"Pool           {_one(bead.pool_length_mm, units)} long",
+        f"Heat input     {_shown(bead.heat_input_kj_mm, 'kJ/mm', 'heat_input', units)} (EN 1011-1)",
+    ]
+    if bead.cooling_t85_s is not None:
+        lines.append(f"Cooling        {bead.cooling_t85_s:.1f} s from 800 to 500 degC (EN 1011-2)")
+    if bead.heat_affected_width_mm is not None and bead.affected_c is not None:
+        wide = _one(bead.heat_affected_width_mm, units)
+        limit = _shown(bead.affected_c, "degC", "preheat", units)
+        lines.append(f"Heat-affected  {wide} beside the bead, above {limit}")
+    efficiency = bead.efficiency
+    lines += [
+        f"Reckoned with  {bead.voltage_v:.1f} V, of which {efficiency.middle:.0%} reach the work"
+        f" ({efficiency.low:.0%} to {efficiency.high:.0%}): {efficiency.text}",
+        f"Conduction only, give or take {bead.error:.0%} in the heat: to think with, not a procedure.",
+        *(f"Trend only: {text}" for text in bead.trends),
+    ]
+    return "\n".join(lines)
+
+
+def _band(found: Range) -> list[float]:
+    return [round(value, 2) for value in (found.low, found.middle, found.high)]
+
+
+def _margin(bead: Bead) -> str:
+    margin = bead.burn_through_margin
+    if margin < 0.0:
+        return f"falls out: {-margin:.0%} less current would hold it"
+    return f"{margin:.0%} more current before it falls out"
+
+
+def _length(found: Range, units: Units) -> str:
+    middle, low, high = (_one(value, units) for value in (found.middle, found.low, found.high))
+    return f"{middle} ({low} to {high})"
+
+
+def _one(value_mm: float, units: Units) -> str:
+    return f"{value_mm:.1f} mm" if units is Units.METRIC else f"{value_mm / 25.4:.3f} in"
+
+
+def _shown(value: float, unit: str, kind: str, units: Units) -> str:
+    shown = show(value, unit, kind, units)
+    return f"{shown.text} {shown.unit_text}"
