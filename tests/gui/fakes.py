@@ -11,6 +11,7 @@ class FakePrompts(Prompts):
     def __init__(self, window) -> None:
         super().__init__(window)
         self.save_path: Path | None = None
+        self.open_path: Path | None = None
         self.printer = None
         self.told: list[tuple[str, str]] = []
         self.shown: list[tuple[str, str, str]] = []
@@ -19,6 +20,9 @@ class FakePrompts(Prompts):
     def ask_save_path(self, _title: str, suggested: str, _kinds: str) -> Path | None:
         self.suggested.append(suggested)
         return self.save_path
+
+    def ask_open_path(self, _title: str, _kinds: str) -> Path | None:
+        return self.open_path
 
     def ask_printer(self):
         return self.printer

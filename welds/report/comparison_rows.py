@@ -1,7 +1,7 @@
 """The rows of a comparison: each setting across all columns, what it differs by and why."""
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import partial
 from math import floor, log10
@@ -45,12 +45,20 @@ SIGNS: Mapping[Mark, str] = {
 
 @dataclass(frozen=True, slots=True)
 class Cell:
-    """One setting of one column; `change` is what it differs by, `why` the links that make it differ."""
+    """One setting of one column; `change` is what it differs by, `why` the links that make it differ.
+
+    The links are worked out when they are asked for: a page that follows a slider shows few of them.
+    """
 
     line: layout.SettingLine | None
     mark: Mark
     change: str = ""
-    why: tuple[str, ...] = ()
+    find_why: Callable[[], tuple[str, ...]] = field(default=tuple, compare=False, repr=False)
+
+    @property
+    def why(self) -> tuple[str, ...]:
+        """The links of the chains that make it differ from the base."""
+        return self.find_why()
 
     @property
     def is_different(self) -> bool:
@@ -87,61 +95,65 @@ class RowGroup:
     rows: tuple[Row, ...]
 
 
+class _Sheet:
+    """One card whose settings are put into words once each."""
+
+    def __init__(self, card: Card, units: Units) -> None:
+        self.card, self.units = card, units
+        self._made: dict[str, layout.SettingLine | None] = {}
+
+    def line(self, name: str) -> layout.SettingLine | None:
+        """Return a setting in words, or None where the card has none of that name."""
+        if name not in self._made:
+            setting = self.card.settings.get(name)
+            process = self.card.request.process
+            line = None if setting is None else layout.setting_line(setting, process, self.units)
+            self._made[name] = line
+        return self._made[name]
+
+
 def row_groups(comparison: Comparison, units: Units) -> tuple[RowGroup, ...]:
     """Return all settings of all columns, in the card's groups and reading order."""
-    cards = [column.card for column in comparison.columns]
-    names = setting_names([card for card in cards if card is not None])
-    pinned = comparison.pinned
-    make = partial(_row, cards=cards, base=cards.index(pinned.card) if pinned.card else 0, units=units)
+    sheets = [_Sheet(column.card, units) if column.card else None for column in comparison.columns]
+    base = comparison.columns.index(comparison.pinned)
+    names = setting_names([sheet.card for sheet in sheets if sheet is not None])
     groups = [(title, [name for name in members if name in names]) for title, members in GROUPS]
     groups.append((OTHER_GROUP, [name for name in names if name not in LABELS]))
     return tuple(
-        RowGroup(title, tuple(make(name) for name in members)) for title, members in groups if members
+        RowGroup(title, tuple(_row(name, sheets, base) for name in members))
+        for title, members in groups
+        if members
     )
 
 
-def _row(name: str, cards: Sequence[Card | None], base: int, units: Units) -> Row:
-    pinned = cards[base]
+def _row(name: str, sheets: Sequence[_Sheet | None], base: int) -> Row:
+    pinned = sheets[base]
     assert pinned is not None
-    basis = _line(pinned, name, units)
-    cells = [
-        None
-        if card is None
-        else Cell(basis, Mark.BASE if basis else Mark.ABSENT)
-        if place == base and basis
-        else _cell(name, pinned, card, basis, units)
-        for place, card in enumerate(cards)
-    ]
+    cells: list[Cell | None] = []
+    for place, sheet in enumerate(sheets):
+        if sheet is None:
+            cells.append(None)
+        elif place == base and sheet.line(name) is not None:
+            cells.append(Cell(sheet.line(name), Mark.BASE))
+        else:
+            cells.append(_cell(name, pinned, sheet))
     return Row(name, label(name), tuple(cells))
 
 
-def _line(card: Card, name: str, units: Units) -> layout.SettingLine | None:
-    setting = card.settings.get(name)
-    return None if setting is None else layout.setting_line(setting, card.request.process, units)
-
-
-def _cell(name: str, pinned: Card, card: Card, basis: layout.SettingLine | None, units: Units) -> Cell:
-    line = _line(card, name, units)
+def _cell(name: str, pinned: _Sheet, sheet: _Sheet) -> Cell:
+    line, basis = sheet.line(name), pinned.line(name)
     if _shown(line) == _shown(basis):
         return Cell(line, Mark.SAME)
     if line is None or basis is None:
         change = "" if basis is None else f"instead of {basis.start_text}"
-        return Cell(
-            line,
-            Mark.ABSENT if line is None else Mark.OTHER,
-            change,
-            _why_only_one(name, pinned, card, units),
-        )
-    before, after = pinned.settings[name].start, card.settings[name].start
+        mark = Mark.ABSENT if line is None else Mark.OTHER
+        return Cell(line, mark, change, partial(_why_only_one, name, pinned, sheet))
+    before, after = pinned.card.settings[name], sheet.card.settings[name]
     mark = Mark.OTHER
-    if line.start != basis.start and _is_number(before) and _is_number(after):
-        mark = Mark.MORE if float(after) > float(before) else Mark.LESS
-    return Cell(
-        line,
-        mark,
-        _change(pinned.settings[name], card.settings[name], basis, line, units),
-        _why(name, pinned, card, units),
-    )
+    if line.start != basis.start and _is_number(before.start) and _is_number(after.start):
+        mark = Mark.MORE if float(after.start) > float(before.start) else Mark.LESS
+    change = _change(before, after, basis, line, sheet.units)
+    return Cell(line, mark, change, partial(_why, name, pinned, sheet))
 
 
 def _shown(line: layout.SettingLine | None) -> tuple[str, ...]:
@@ -181,29 +193,28 @@ def _signed(distance: float, unit: str) -> str:
     return f"{text} {'points' if unit == '%' else unit}".strip()
 
 
-def _why(name: str, pinned: Card, card: Card, units: Units) -> tuple[str, ...]:
+def _why(name: str, pinned: _Sheet, sheet: _Sheet) -> tuple[str, ...]:
     """Return the changed links; where the chains alone cannot tell, what they were worked out from."""
-    before, after = pinned.settings[name], card.settings[name]
+    before, after = pinned.card.settings[name], sheet.card.settings[name]
     links = changed_links(before, after)
     if links and has_own_cause(before, after):
         return links
     figures = [cause for cause in READS.get(name, ()) if cause not in CHOSEN_FIRST]
-    causes = tuple(_causes(figures, pinned, card, units))
-    return (*links, *(causes or (() if links else _asked_otherwise(pinned, card, units))))
+    causes = tuple(_causes(figures, pinned, sheet))
+    return (*links, *(causes or (() if links else _asked_otherwise(pinned, sheet))))
 
 
-def _why_only_one(name: str, pinned: Card, card: Card, units: Units) -> tuple[str, ...]:
+def _why_only_one(name: str, pinned: _Sheet, sheet: _Sheet) -> tuple[str, ...]:
     """Return why a setting stands on one of the two cards alone."""
-    if pinned.request.process is not card.request.process:
-        return _asked_otherwise(pinned, card, units)[:1]
+    if pinned.card.request.process is not sheet.card.request.process:
+        return _asked_otherwise(pinned, sheet)[:1]
     choices = [cause for cause in READS.get(name, ()) if cause in CHOSEN_FIRST]
-    causes = tuple(_causes(choices, pinned, card, units))
-    return causes or _asked_otherwise(pinned, card, units)
+    return tuple(_causes(choices, pinned, sheet)) or _asked_otherwise(pinned, sheet)
 
 
-def _causes(names: Sequence[str], pinned: Card, card: Card, units: Units) -> Iterator[str]:
+def _causes(names: Sequence[str], pinned: _Sheet, sheet: _Sheet) -> Iterator[str]:
     for cause in names:
-        before, after = _line(pinned, cause, units), _line(card, cause, units)
+        before, after = pinned.line(cause), sheet.line(cause)
         if before is None or after is None or _shown(before) == _shown(after):
             continue
         figures = [after.start_text, before.start_text]
@@ -212,8 +223,8 @@ def _causes(names: Sequence[str], pinned: Card, card: Card, units: Units) -> Ite
         yield f"follows {label(cause).lower()}: {figures[0]} instead of {figures[1]}"
 
 
-def _asked_otherwise(pinned: Card, card: Card, units: Units) -> tuple[str, ...]:
-    changes = request_changes(pinned.request, card.request, units)
+def _asked_otherwise(pinned: _Sheet, sheet: _Sheet) -> tuple[str, ...]:
+    changes = request_changes(pinned.card.request, sheet.card.request, sheet.units)
     if not changes:
-        return (f"follows the machine: {card.machine} instead of {pinned.machine}",)
+        return (f"follows the machine: {sheet.card.machine} instead of {pinned.card.machine}",)
     return tuple(f"follows what is asked: {change}" for change in changes)

@@ -21,6 +21,7 @@ class CautionStrip(QFrame):
         self._lines.setSpacing(3)
         self.button = FoldButton(self.tr("In full"), self.tr("Cautions in full"), self)
         self.button.toggled.connect(lambda _on: self._fill())
+        self._lines.setContentsMargins(0, 3, 0, 3)
         layout = QHBoxLayout(self)
         layout.setContentsMargins(12, 0, 4, 0)
         layout.addLayout(self._lines, 1)

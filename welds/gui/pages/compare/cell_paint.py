@@ -12,6 +12,7 @@ PAD_X, PAD_Y = 8, 4
 SIGN_PX = 20
 REASON_LINES = 2
 GAP_PX = 12
+MOST_KEPT = 4000
 LONGEST_FIGURE, LONGEST_CHANGE = 24, 32
 """Longer starts are sentences; longer changes repeat one, and the base stands beside it anyway."""
 ROOMY_FROM_PX = 300
@@ -40,10 +41,12 @@ class CellPaint(QStyledItemDelegate):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.base_column = 0
+        self._fonts: _Fonts | None = None
 
     def row_height(self, cells: "tuple[Cell | None, ...]", width: int, font: QFont) -> int:
         """Return the height that the tallest of these cells needs in columns of this width."""
-        return max(self._height(cell, width, font) for cell in cells)
+        fonts = self._fonts_for(font)
+        return max(self._height(cell, width - 2 * PAD_X, fonts) for cell in cells)
 
     def sizeHint(self, option: QStyleOptionViewItem, _index: QModelIndex | QPersistentModelIndex) -> QSize:
         return QSize(120, QFontMetrics(option.font).height() + 2 * PAD_Y)
@@ -85,50 +88,94 @@ class CellPaint(QStyledItemDelegate):
             painter.drawRect(QRectF(option.rect).adjusted(1, 1, -2, -2))
 
     def _paint_cell(self, painter: QPainter, inner: QRect, cell: Cell, font: QFont, colours: Colours) -> None:
+        fonts = self._fonts_for(font)
         sign = SIGNS[cell.mark] if cell.is_different else ""
         if sign:
-            painter.setFont(bold_font(font))
             painter.setPen(QColor(colours.accent))
-            painter.drawText(inner, _LEFT_TOP, sign)
+            _write(painter, inner, sign, fonts.bold)
         head = inner.adjusted(SIGN_PX if sign else 0, 0, 0, 0)
-        painter.setFont(_figure_font(cell, font))
         painter.setPen(QColor(colours.ink if cell.line else colours.soft_ink))
-        painter.drawText(head, _WRAPPED, cell.text)
-        taken = painter.boundingRect(head, _WRAPPED, cell.text)
-        small = small_font(font)
+        taken = _write(painter, head, cell.text, fonts.of(cell))
         beside, below = _small_lines(cell, inner.width())
-        painter.setFont(small)
         if beside:
             painter.setPen(QColor(colours.soft_ink))
-            room = QRect(
-                taken.right() + GAP_PX, taken.top(), inner.right() - taken.right() - GAP_PX, taken.height()
-            )
-            painter.drawText(room, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, beside)
+            left = taken.right() + GAP_PX
+            drop = fonts.of(cell).metrics.ascent() - fonts.small.metrics.ascent()
+            room = QRect(left, taken.top() + drop, inner.right() - left, taken.height())
+            _write(painter, room, beside, fonts.small)
         top = taken.bottom() + 2
+        painter.setPen(QColor(colours.ink if cell.is_different else colours.soft_ink))
         for text in below:
-            painter.setPen(QColor(colours.soft_ink if not cell.is_different else colours.ink))
             room = QRect(inner.left(), top, inner.width(), inner.bottom() - top + 2)
-            painter.drawText(room, _WRAPPED, _shortened(text, inner.width(), small))
-            top += painter.boundingRect(room, _WRAPPED, _shortened(text, inner.width(), small)).height()
+            top += _write(painter, room, fonts.small.shortened(text, inner.width()), fonts.small).height()
 
-    def _height(self, cell: "Cell | None", width: int, font: QFont) -> int:
+    def _fonts_for(self, font: QFont) -> "_Fonts":
+        if self._fonts is None or self._fonts.plain.font != font:
+            self._fonts = _Fonts(font)
+        return self._fonts
+
+    def _height(self, cell: "Cell | None", inner: int, fonts: "_Fonts") -> int:
         if cell is None:
             return 0
-        inner = width - 2 * PAD_X
         left = SIGN_PX if cell.is_different else 0
-        height = _wrapped_height(QFontMetrics(_figure_font(cell, font)), cell.text, inner - left)
-        small = small_font(font)
-        metrics = QFontMetrics(small)
+        height = fonts.of(cell).height(cell.text, inner - left)
         for text in _small_lines(cell, inner)[1]:
-            height += _wrapped_height(metrics, _shortened(text, inner, small), inner)
+            height += fonts.small.height(fonts.small.shortened(text, inner), inner)
         return height + 2 * PAD_Y + 3
 
 
-def _figure_font(cell: Cell, font: QFont) -> QFont:
-    """Return bold for a figure that differs or is the base, small for a start that is a sentence."""
-    if len(cell.text) > LONGEST_FIGURE:
-        return small_font(font)
-    return bold_font(font) if cell.is_different or cell.mark is Mark.BASE else font
+class _Type:
+    """One font with what was measured in it; while a slider moves most texts come again and again."""
+
+    def __init__(self, font: QFont) -> None:
+        self.font, self.metrics = font, QFontMetrics(font)
+        self._heights: dict[tuple[str, int], int] = {}
+
+    def height(self, text: str, width: int) -> int:
+        """Return the height of a text that wraps in this width."""
+        key = (text, width)
+        if key not in self._heights:
+            if len(self._heights) > MOST_KEPT:
+                self._heights.clear()
+            room = QRect(0, 0, width, 1000)
+            fits = self.metrics.horizontalAdvance(text) <= width
+            self._heights[key] = (
+                self.metrics.height()
+                if fits
+                else self.metrics.boundingRect(room, int(_WRAPPED), text).height()
+            )
+        return self._heights[key]
+
+    def shortened(self, text: str, width: int) -> str:
+        """Return as much of a reason as fits a few lines; the whole of it stands below the table."""
+        if len(text) * self.font.pixelSize() <= width:  # no letter is wider than the font is high
+            return text
+        return self.metrics.elidedText(
+            text, Qt.TextElideMode.ElideRight, round(width * (REASON_LINES - 0.25))
+        )
+
+
+class _Fonts:
+    """The three fonts of a cell."""
+
+    def __init__(self, font: QFont) -> None:
+        self.plain, self.bold, self.small = _Type(font), _Type(bold_font(font)), _Type(small_font(font))
+
+    def of(self, cell: Cell) -> _Type:
+        """Return bold for a figure that differs or is the base, small for a start that is a sentence."""
+        if len(cell.text) > LONGEST_FIGURE:
+            return self.small
+        return self.bold if cell.is_different or cell.mark is Mark.BASE else self.plain
+
+
+def _write(painter: QPainter, room: QRect, text: str, kind: _Type) -> QRect:
+    """Write a text from the top left of the room and return what it takes; most need no wrapping."""
+    painter.setFont(kind.font)
+    width = kind.metrics.horizontalAdvance(text)
+    if width <= room.width():
+        painter.drawText(room.left(), room.top() + kind.metrics.ascent(), text)
+        return QRect(room.left(), room.top(), width, kind.metrics.height())
+    return painter.drawText(room, int(_WRAPPED), text)
 
 
 def _small_lines(cell: Cell, width: int) -> tuple[str, list[str]]:
@@ -142,16 +189,3 @@ def _small_lines(cell: Cell, width: int) -> tuple[str, list[str]]:
     if len(cell.text) > LONGEST_FIGURE:
         return "", reason
     return beside, reason
-
-
-def _wrapped_height(metrics: QFontMetrics, text: str, width: int) -> int:
-    """Return the height of a text in this width; most are one line, which is quick to see."""
-    if metrics.horizontalAdvance(text) <= width:
-        return metrics.height()
-    return metrics.boundingRect(QRect(0, 0, width, 1000), int(_WRAPPED), text).height()
-
-
-def _shortened(text: str, width: int, font: QFont) -> str:
-    """Return as much of a reason as fits a few lines; the whole of it stands below the table."""
-    metrics = QFontMetrics(font)
-    return metrics.elidedText(text, Qt.TextElideMode.ElideRight, round(width * (REASON_LINES - 0.25)))

@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QRect, QRectF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QColor, QPainter, QPen
+from PySide6.QtGui import QColor, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QHeaderView, QWidget
 
 from welds.advice.request import Request
@@ -16,6 +16,7 @@ from welds.gui.pages.compare.cell_paint import bold_font, small_font
 PICTURE_PX = 62
 PAD = 6
 TITLE_LINES = 3
+MOST_PICTURES = 64
 _TITLE = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
 
 
@@ -42,6 +43,7 @@ class ColumnHeader(QHeaderView):
         self._heads: Sequence[Head] = ()
         self._base = 0
         self._current: Callable[[], int] = lambda: -1
+        self._pictures: dict[tuple[str, float, int, int, str], QPixmap] = {}
         self.setSectionsMovable(True)
         self.setSectionsClickable(True)
         self.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
@@ -92,12 +94,28 @@ class ColumnHeader(QHeaderView):
     def _paint_picture(
         self, painter: QPainter, area: QRectF, head: Head, ground: str, colours: Colours
     ) -> None:
+        """Draw the section; kept, since it changes with the ratio of the thicknesses alone."""
         request = head.request
-        ink = replace(DARK if colours.is_dark else LIGHT, ground=ground)
-        if not head.has_card:
-            painter.setOpacity(0.35)
-        other = request.other_thickness_mm or request.thickness_mm
-        paint_joint_tile(painter, area, request.joint, request.thickness_mm, other, ink)
+        ratio = (request.other_thickness_mm or request.thickness_mm) / request.thickness_mm
+        size = area.size().toSize()
+        key = (request.joint.value, round(ratio, 2), size.width(), size.height(), ground)
+        if key not in self._pictures:
+            if len(self._pictures) > MOST_PICTURES:
+                self._pictures.clear()
+            sharp = self.devicePixelRatioF()
+            picture = QPixmap(size * sharp)
+            picture.setDevicePixelRatio(sharp)
+            picture.fill(QColor(ground))
+            ink = replace(DARK if colours.is_dark else LIGHT, ground=ground)
+            drawing = QPainter(picture)
+            try:
+                room = QRectF(0.0, 0.0, size.width(), size.height())
+                paint_joint_tile(drawing, room, request.joint, 1.0, ratio, ink)
+            finally:
+                drawing.end()
+            self._pictures[key] = picture
+        painter.setOpacity(1.0 if head.has_card else 0.35)
+        painter.drawPixmap(area.topLeft(), self._pictures[key])
         painter.setOpacity(1.0)
 
     def _paint_words(

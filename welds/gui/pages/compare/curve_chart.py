@@ -45,6 +45,10 @@ class ChartWords:
 class _WideSample(ItemSample):  # type: ignore[misc]
     """A sample long enough to show the dashes of its line."""
 
+    def __init__(self, item: pg.GraphicsObject) -> None:
+        super().__init__(item)
+        self.setFixedWidth(SAMPLE_PX)
+
     def boundingRect(self) -> QRectF:
         return QRectF(0.0, 0.0, SAMPLE_PX, 20.0)
 

@@ -104,7 +104,8 @@ class ComparisonTable(QTableView):
         names = [row.name for row in self.comparison.rows]
         if names:
             row = names.index(name) if name in names else names.index("current") if "current" in names else 0
-            column = min(column if column >= 0 else (1 if len(heads) > 1 else 0), len(heads) - 1)
+            first = 1 if shown.pinned == 0 else 0
+            column = min(column if column >= 0 else first, len(heads) - 1)
             if (row, column) != self.current_cell():
                 self.choose(row, column)
         self._on_current_changed()

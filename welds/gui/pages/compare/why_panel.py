@@ -119,4 +119,9 @@ def _reasons_html(shown: Shown, row: Row, column: int, same: str) -> str:
         f"<b>{escape('; '.join(shown.titles[place] for place in places))}</b>: {escape('; '.join(why))}"
         for why, places in found.items()
     ]
-    return "<br>".join(lines) or escape(same)
+    refused = [
+        f"<b>{escape(title)}</b>: {escape(each.problem)}"
+        for title, each in zip(shown.titles, shown.comparison.columns, strict=True)
+        if each.problem
+    ]
+    return "<br>".join([*(lines or [escape(same)]), *refused])
