@@ -139,3 +139,17 @@ def reading(tables) -> Callable[..., Reading]:
         return read_entry({**(given or BAIT_TANK), **changes}, tables)
 
     return make
+
+
+@pytest.fixture
+def picture(tmp_path: Path) -> Path:
+    """Return a small picture as a phone makes it: lying on its side, with a note of that."""
+    from PIL import Image
+
+    image = Image.new("RGB", (60, 30), "white")
+    image.paste((200, 0, 0), (0, 0, 30, 30))
+    turned = Image.Exif()
+    turned[0x0112] = 6  # to be turned right by a quarter
+    file = tmp_path / "bead.jpg"
+    image.save(file, quality=95, exif=turned)
+    return file
