@@ -1,0 +1,50 @@
+"""What the log says to the cards, kept at hand so that a card never waits for a disk."""
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from welds.reference.metals import find_metal
+
+if TYPE_CHECKING:
+    from welds.advice.evidence import Evidence
+    from welds.advice.request import Request
+    from welds.reference.tables import Tables
+
+Key = tuple[str, str]
+
+
+class PastWelds:
+    """Evidence by process and family of metal; what has not been read yet is asked for once.
+
+    `ask` is called with a request whose evidence is missing; the answer comes in through `put`.
+    """
+
+    def __init__(self, tables: "Tables") -> None:
+        self._tables = tables
+        self._read: dict[Key, Evidence] = {}
+        self._asked: set[Key] = set()
+        self.is_on = True
+        self.ask: Callable[[Request], None] | None = None
+
+    def of(self, request: "Request") -> "Evidence | None":
+        """Return the welds that may speak about a request; None where there are none or none may."""
+        if not self.is_on or self.ask is None:
+            return None
+        key = self._key(request)
+        if key not in self._asked:
+            self._asked.add(key)
+            self.ask(request)
+        found = self._read.get(key)
+        return found if found is not None and found.welds else None
+
+    def put(self, request: "Request", evidence: "Evidence") -> None:
+        """Take what was read for a request."""
+        self._read[self._key(request)] = evidence
+
+    def forget(self) -> None:
+        """Know nothing any more: the log has changed, or is another one."""
+        self._asked.clear()
+        self._read.clear()
+
+    def _key(self, request: "Request") -> Key:
+        return request.process.value, find_metal(self._tables, request.metal).family
