@@ -24,9 +24,11 @@ def write_pdf(path: str, report: object, units: "Units", sources: "Mapping[str, 
     """Write a card, a chart, a comparison, a plan or a procedure sheet as PDF."""
     from welds.advice.card import Card
     from welds.gui.comparison_pdf import write_comparison_pdf
+    from welds.gui.packet_pdf import write_packet_pdf
     from welds.gui.page import Page
     from welds.gui.pdf import write_card_pdf, write_chart_pdf, write_page_pdf
     from welds.gui.plan_pdf import write_plan_pdf
+    from welds.job.plan import JobPlan
     from welds.job.plan_drawing import PlanDrawing
     from welds.report.chart import Chart
     from welds.report.comparison import Comparison
@@ -38,6 +40,8 @@ def write_pdf(path: str, report: object, units: "Units", sources: "Mapping[str, 
         write_chart_pdf(path, report, units)
     elif isinstance(report, Comparison):
         write_comparison_pdf(path, report, units)
+    elif isinstance(report, JobPlan):
+        write_packet_pdf(path, report, units, sources)
     elif isinstance(report, PlanDrawing):
         write_plan_pdf(path, report)
     elif isinstance(report, ProcedureSheet):

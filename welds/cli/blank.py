@@ -4,11 +4,13 @@ import argparse
 import re
 from collections.abc import Sequence
 
+from welds.advice.validate import enum_value
 from welds.cli.arguments import Once, Parser, add_common, add_file
 from welds.cli.card import WritePdf
 from welds.cli.output import check_writable, destinations, print_json, print_text, write_text
 from welds.cli.session import Session, open_session
-from welds.errors import InputError, nearest
+from welds.errors import InputError
+from welds.job.bend_radius import Grain
 from welds.job.blank import Bend, Dimensions, FoldedPart
 from welds.job.blank_answer import BlankAnswer, answer_blank
 from welds.job.blank_drawing import draw_blank
@@ -97,10 +99,10 @@ def _answer(options: argparse.Namespace, session: Session) -> BlankAnswer:
     metal = find_metal(session.tables, options.metal)
     thickness = read_thickness(options.thickness, metal, session.tables, session.asked_units)
     units = session.asked_units or units_of(thickness)
-    dimensions = _choice("--dims", options.dims or "outside", [each.value for each in Dimensions])
+    dimensions = enum_value(Dimensions, options.dims or "outside", "--dims")
     legs = read_lengths(options.legs, "legs", units)
     bends = _bends(options, len(legs), units)
-    part = FoldedPart(thickness.mm, legs, bends, Dimensions(dimensions))
+    part = FoldedPart(thickness.mm, legs, bends, dimensions)
     known_k, k_from = _known_k(options, metal, thickness.mm, units)
     return answer_blank(
         session.tables,
@@ -109,7 +111,7 @@ def _answer(options: argparse.Namespace, session: Session) -> BlankAnswer:
         width_mm=read_length(options.width, "width", units) if options.width is not None else None,
         known_k=known_k,
         k_from=k_from,
-        is_along_grain=_choice("--grain", options.grain or "across", ["across", "along"]) == "along",
+        is_along_grain=enum_value(Grain, options.grain or "across", "--grain") is Grain.ALONG,
     )
 
 
@@ -157,12 +159,6 @@ def _known_k(
     if options.brake is not None:
         return k_of_brake(book_file(), options.brake, named, thickness_mm).k, f"test bend on {options.brake}"
     return None, ""
-
-
-def _choice(option: str, given: str, allowed: list[str]) -> str:
-    if given not in allowed:
-        raise InputError(option, given, ", ".join(allowed), nearest(given, allowed))
-    return given
 
 
 def _drawing(answer: BlankAnswer, session: Session) -> PlanDrawing:

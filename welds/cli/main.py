@@ -19,6 +19,7 @@ COMMANDS = {
     "bead": "what given settings melt in a joint: width, depth, burn-through, cooling",
     "blank": "flat length of a folded part: bends, least radius, drawing",
     "repair": "plug, patch or replace: with the arithmetic",
+    "job": "a whole job from a file: check, plan, materials, demo",
     "bench": "your machines and shelf: init, show, check",
     "log": "the log of welds made: add, list, show, edit, similar, export, backup, ...",
     "tables": "the reference tables: list, show NAME, check [DIR], sources",
@@ -105,6 +106,10 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
         from welds.cli import repair
 
         repair.run(rest)
+    elif command == "job":
+        from welds.cli import job
+
+        return job.run(rest, write_pdf)
     elif command == "log":
         from welds.cli import log
 

@@ -4,10 +4,11 @@ import argparse
 from collections.abc import Sequence
 
 from welds.advice.request import Part, Process
+from welds.advice.validate import enum_value
 from welds.cli.arguments import Once, Parser, add_common, add_file
 from welds.cli.output import destinations, print_json, print_text, write_text
 from welds.cli.session import Session, open_session
-from welds.errors import InputError, nearest
+from welds.errors import InputError
 from welds.job.damage import HOLES_FORM, Behind, Damage, read_holes
 from welds.job.repair import RepairAnswer, decide_repair
 
@@ -73,24 +74,14 @@ def _damage(options: argparse.Namespace, session: Session) -> Damage:
         thickness.mm,
         read_holes(options.holes, units),
         read_size(options.region, "region", units),
-        Behind(_choice("--behind", options.behind or "none", [each.value for each in Behind])),
+        enum_value(Behind, options.behind or "none", "--behind"),
         None if measured is None else read_length(measured, "measured", units),
         None if options.panel is None else read_size(options.panel, "panel", units),
-        None
-        if options.part is None
-        else Part(_choice("--part", options.part, [each.value for each in Part])),
+        None if options.part is None else enum_value(Part, options.part, "--part"),
         options.load_bearing,
         options.water_trap,
-        None
-        if options.process is None
-        else Process(_choice("--process", options.process, [each.value for each in Process])),
+        None if options.process is None else enum_value(Process, options.process, "--process"),
     )
-
-
-def _choice(option: str, given: str, allowed: list[str]) -> str:
-    if given not in allowed:
-        raise InputError(option, given, ", ".join(allowed), nearest(given, allowed))
-    return given
 
 
 def _rendered(answer: RepairAnswer, form: str, session: Session) -> str:

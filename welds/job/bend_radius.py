@@ -1,6 +1,7 @@
 """How tight a sheet may be bent, by every document that says so."""
 
 from dataclasses import dataclass
+from enum import StrEnum
 
 from welds.job.bend_records import Anneal, BendRadius, BendRelief
 from welds.reference.basis import Basis
@@ -12,6 +13,15 @@ NEAR = 1.02
 """A sheet up to this much thicker than a row still belongs to it: 0.063 in against 1/16."""
 ALONG_GRAIN = 1.5
 """A bend line along the rolling direction wants this much more radius; from memory, for 6061-T6."""
+
+
+class Grain(StrEnum):
+    """How the bend line lies to the rolling direction."""
+
+    ACROSS = "across"
+    ALONG = "along"
+
+
 _DOCUMENTS = ("standard", "inch-table", "shop")
 
 

@@ -1,0 +1,71 @@
+"""The packet holds what it lists: its text is read back with a PDF reader."""
+
+import shutil
+import subprocess
+import unicodedata
+
+import pytest
+
+from welds.gui.packet_pdf import write_packet_pdf
+from welds.gui.page import Paper
+from welds.job.demo import demo_file
+from welds.job.job_file import load_job
+from welds.job.plan import JobPlan, plan_job
+from welds.quantities.units import Units
+from welds.report import layout
+from welds.report.packet import packet_pages
+
+pytestmark = pytest.mark.skipif(
+    shutil.which("pdftotext") is None, reason="needs pdftotext (Debian: poppler-utils)"
+)
+
+
+@pytest.fixture(scope="module")
+def plan(tables) -> JobPlan:
+    return plan_job(load_job(demo_file(), tables), tables)
+
+
+def squashed(text: str) -> str:
+    """Return the text without blanks, line breaks and ligatures: lines break where the layout says."""
+    return "".join(unicodedata.normalize("NFKC", text).split())
+
+
+@pytest.fixture(scope="module")
+def pages(plan, tables, qapp, tmp_path_factory) -> list[str]:
+    path = tmp_path_factory.mktemp("packet") / "packet.pdf"
+    write_packet_pdf(path, plan, Units.METRIC, tables.sources, Paper.A4)
+    done = subprocess.run(["pdftotext", "-raw", path, "-"], capture_output=True, text=True, check=True)
+    return [squashed(page) for page in done.stdout.split("\f")[:-1]]
+
+
+def test_one_page_for_each_that_is_listed(plan, tables, pages: list[str]):
+    assert len(pages) == len(list(packet_pages(plan, Units.METRIC, tables.sources)))
+
+
+def test_every_task_blank_and_joint_is_there(plan, pages: list[str]):
+    (order,) = [page for page in pages if page.startswith("Orderofwork")]
+    for turn in plan.turns:
+        assert squashed(f"{turn.id}: {turn.name}") in order
+    for key, answer in plan.blanks.items():
+        (page,) = [each for each in pages if each.startswith(squashed(f"Blank: {key}"))]
+        assert squashed(f"Flat length {answer.blank.length_mm:.1f} mm") in page
+        assert "checkruler" in page
+    assert sum(page.count("Tacksforcard") for page in pages) == len(plan.tacks)
+
+
+def test_all_cautions_stand_on_the_first_page(plan, pages: list[str]):
+    assert len(plan.cautions) > 5
+    for caution in plan.cautions:
+        assert squashed(caution.text) in pages[0]
+
+
+def test_every_card_is_printed_whole(plan, pages: list[str]):
+    for each in plan.set_ups:
+        title = squashed(layout.title(each.request))
+        current = layout.setting_line(each.card.settings["current"], each.request.process, Units.METRIC)
+        assert any(page.startswith(title) and squashed(current.start_text) in page for page in pages)
+
+
+def test_materials_and_checks_close_the_packet(pages: list[str]):
+    assert "ER5356" in pages[-2]
+    assert "lightthroughaseamisamissedspot" in pages[-1]

@@ -1,0 +1,139 @@
+"""`welds job`: a whole job from a file: check, plan, materials; and a demo to begin with."""
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from welds.cli.arguments import Once, Parser, add_common, add_file
+from welds.cli.card import WritePdf
+from welds.cli.output import check_writable, destinations, print_json, print_text, write_text
+from welds.cli.session import Session, open_session
+from welds.errors import InputError, nearest
+from welds.job.plan import JobPlan
+
+DESCRIPTION = "A whole job from a YAML file: pieces, joints, repairs, in the order to do them."
+ACTIONS = {
+    "check": "say what is wrong in a job file",
+    "plan": "order, cut list, blanks, cards, tack plans, materials; --pdf writes the packet",
+    "materials": "filler, gas, discs, time, power and cost",
+    "demo": "print the demo job (invented), or write it to FILE",
+}
+_FAULTY = 2
+
+
+def run(argv: Sequence[str], write_pdf: WritePdf) -> int:
+    """Do what the first word asks."""
+    action, *rest = argv or ("",)
+    if action in ("-h", "--help"):
+        width = max(map(len, ACTIONS))
+        print_text(
+            "\n".join(
+                [DESCRIPTION, *(f"  welds job {n.ljust(width)}  {what}" for n, what in ACTIONS.items())]
+            )
+        )
+        return 0
+    if action not in ACTIONS:
+        allowed = ", ".join(ACTIONS)
+        raise InputError(
+            "welds job", action or "nothing", allowed, nearest(action, ACTIONS) if action else None
+        )
+    if action == "demo":
+        return _demo(rest)
+    if action == "check":
+        return _check(rest)
+    return _plan(rest, write_pdf) if action == "plan" else _materials(rest)
+
+
+def _demo(argv: Sequence[str]) -> int:
+    from welds.job.demo import demo_file
+
+    parser = Parser("welds job demo", ACTIONS["demo"])
+    parser.add_argument("file", nargs="?", default=None, metavar="FILE")
+    options = parser.read(argv)
+    text = demo_file().read_text(encoding="utf-8")
+    if options.file is None:
+        print_text(text)
+    elif Path(options.file).exists():
+        raise InputError("FILE", options.file, "a file that is not there yet")
+    else:
+        write_text(options.file, text)
+    return 0
+
+
+def _check(argv: Sequence[str]) -> int:
+    from welds.job.job_file import read_job
+    from welds.job.order import ordered
+
+    parser = _parser("check")
+    options = parser.read(argv)
+    session = open_session(options)
+    job, faults = read_job(Path(_file(options.file)), session.tables)
+    lines = [str(fault) for fault in faults]
+    if job is not None and not faults:
+        ordered(job)
+    if options.json:
+        print_json({"faults": [{"line": each.line, "problem": each.problem} for each in faults]})
+    else:
+        print_text("\n".join(lines) if lines else "no faults found")
+    return _FAULTY if faults else 0
+
+
+def _plan(argv: Sequence[str], write_pdf: WritePdf) -> int:
+    from welds.report.job_texts import job_html, job_json, job_text
+
+    parser = _parser("plan")
+    files = parser.add_argument_group("how the plan comes out")
+    add_file(files, "--html", "one page without the cards")
+    add_file(files, "--pdf", "the packet: everything, with cards and drawings", needs_name=True)
+    options = parser.read(argv)
+    out = destinations(options, ("html", "pdf"), ("json",))
+    session = open_session(options)
+    plan = _planned(_file(options.file), session)
+    for form, file in out.files.items():
+        if form == "pdf":
+            check_writable(file)
+            write_pdf(file, plan, session.units, session.tables.sources)
+            print_text(f"written: {file}")
+        else:
+            write_text(file, job_html(plan, session.units))
+    if out.on_stdout == "json":
+        print_json(job_json(plan))
+    elif not out.is_silent:
+        print_text((job_html if out.on_stdout == "html" else job_text)(plan, session.units))
+    return 0
+
+
+def _materials(argv: Sequence[str]) -> int:
+    from welds.report.job_texts import materials_csv, materials_json, materials_text
+
+    parser = _parser("materials")
+    add_file(parser.add_argument_group("how the list comes out"), "--csv", "a shopping list")
+    options = parser.read(argv)
+    out = destinations(options, ("csv",), ("json",))
+    materials = _planned(_file(options.file), open_session(options)).materials
+    for file in out.files.values():
+        write_text(file, materials_csv(materials))
+    if out.on_stdout == "json":
+        print_json(materials_json(materials))
+    elif not out.is_silent:
+        print_text((materials_csv if out.on_stdout == "csv" else materials_text)(materials))
+    return 0
+
+
+def _parser(action: str) -> Parser:
+    parser = Parser(f"welds job {action}", ACTIONS[action])
+    parser.add_argument("file", nargs="?", action=Once, metavar="FILE", help="the job, a YAML file")
+    add_common(parser)
+    return parser
+
+
+def _file(given: str | None) -> str:
+    if given is None:
+        raise InputError("FILE", "nothing", "a job file; welds job demo prints one to begin with")
+    return given
+
+
+def _planned(file: str, session: Session) -> JobPlan:
+    from welds.job.job_file import load_job
+    from welds.job.plan import plan_job
+
+    return plan_job(load_job(Path(file), session.tables), session.tables, session.equipment)

@@ -1,0 +1,138 @@
+"""A job worked out: order, blanks, sheets, cards, tacks, repairs, what it uses up."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from welds.advice.equipment import GENERIC, Equipment
+from welds.advice.request import Joint
+from welds.advice.setting import Caution, Severity
+from welds.errors import WeldsError
+from welds.job.amounts import Amounts, joint_amounts
+from welds.job.blank_answer import BlankAnswer, answer_blank
+from welds.job.job import Job, JointWork, Piece
+from welds.job.materials import Materials, sum_up
+from welds.job.nesting import Flat, Sheet, nest
+from welds.job.order import Turn, ordered
+from welds.job.repair import RepairAnswer, decide_repair
+from welds.job.setups import SetUp, set_ups
+from welds.job.tack_plan import TackPlan, plan_tacks
+from welds.reference.metals import find_metal
+from welds.reference.tables import Tables
+
+
+@dataclass(frozen=True, slots=True)
+class JobPlan:
+    """Everything about a job; mappings go by the tasks' ids.
+
+    `problems` name what has no answer (a joint without card, a piece without room on its sheet).
+    """
+
+    job: Job
+    machine: str
+    turns: tuple[Turn, ...]
+    blanks: Mapping[str, BlankAnswer]
+    sheets: tuple[Sheet, ...]
+    set_ups: tuple[SetUp, ...]
+    tacks: Mapping[str, TackPlan]
+    repairs: Mapping[str, RepairAnswer]
+    materials: Materials
+    amounts: Mapping[str, Amounts]
+    cautions: tuple[Caution, ...]
+    problems: tuple[str, ...]
+
+    @property
+    def done(self) -> int:
+        """How many tasks are done."""
+        return sum(turn.is_done for turn in self.turns)
+
+
+def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC) -> JobPlan:
+    """Return the plan, or raise InputError where the order runs in a circle."""
+    turns = ordered(job)
+    problems: list[str] = []
+    place = {turn.id: number for number, turn in enumerate(turns)}
+    joints = sorted(job.joints, key=lambda joint: place[joint.id])
+    found = set_ups(joints, tables, equipment)
+    blanks = _blanks(job, tables, problems)
+    tacks = {joint.id: _tacks(joint, tables) for joint in joints if joint.request.joint is not Joint.PLUG}
+    amounts = {}
+    for each in found:
+        if each.card is None:
+            problems += [f"{joint.id}: no card: {each.problem}" for joint in each.joints]
+            continue
+        for joint in each.joints:
+            starts = len(tacks[joint.id].runs) if joint.id in tacks else 1
+            amounts[joint.id] = joint_amounts(tables, equipment.machine, joint, each.card, starts)
+    return JobPlan(
+        job,
+        equipment.machine.name,
+        turns,
+        blanks,
+        _sheets(job, blanks, problems),
+        found,
+        tacks,
+        _repairs(job, tables, problems),
+        sum_up(tables, equipment, amounts, found, job.prices),
+        amounts,
+        _cautions(found),
+        tuple(problems),
+    )
+
+
+def flat_size(piece: Piece, blanks: Mapping[str, BlankAnswer]) -> tuple[float, float] | None:
+    """Return both sides of a piece's flat, or None where it could not be laid out."""
+    if piece.part is None:
+        return piece.size_mm
+    answer = blanks.get(piece.id)
+    return None if answer is None or not piece.width_mm else (answer.blank.length_mm, piece.width_mm)
+
+
+def _blanks(job: Job, tables: Tables, problems: list[str]) -> dict[str, BlankAnswer]:
+    blanks = {}
+    for piece in job.pieces:
+        if piece.part is None:
+            continue
+        try:
+            blanks[piece.id] = answer_blank(tables, piece.metal, piece.part, width_mm=piece.width_mm)
+        except WeldsError as error:
+            problems.append(f"{piece.id}: no blank: {error}")
+    return blanks
+
+
+def _tacks(joint: JointWork, tables: Tables) -> TackPlan:
+    request = joint.request
+    thin = min(request.thickness_mm, request.other_thickness_mm or request.thickness_mm)
+    family = find_metal(tables, request.metal).family
+    return plan_tacks(tables, family, thin, request.joint, joint.length_mm, is_closed=joint.is_closed)
+
+
+def _sheets(job: Job, blanks: Mapping[str, BlankAnswer], problems: list[str]) -> tuple[Sheet, ...]:
+    sheets: list[Sheet] = []
+    for stock in job.stock:
+        flats = []
+        for piece in job.pieces:
+            size = flat_size(piece, blanks)
+            if piece.stock == stock.id and size is not None:
+                flats += [Flat(piece.id, size)] * piece.count
+        if flats:
+            used, left_over = nest(stock, flats)
+            sheets += used
+            problems += [f"{piece}: no room on {stock.id}" for piece in dict.fromkeys(left_over)]
+    return tuple(sheets)
+
+
+def _repairs(job: Job, tables: Tables, problems: list[str]) -> dict[str, RepairAnswer]:
+    repairs = {}
+    for work in job.repairs:
+        try:
+            repairs[work.id] = decide_repair(tables, work.damage)
+        except WeldsError as error:
+            problems.append(f"{work.id}: {error}")
+    return repairs
+
+
+def _cautions(found: tuple[SetUp, ...]) -> tuple[Caution, ...]:
+    """Return every caution of every card once, what binds hardest first."""
+    severities = list(Severity)
+    all_of_them = {caution.rule: caution for each in found if each.card for caution in each.card.cautions}
+    return tuple(sorted(all_of_them.values(), key=lambda caution: severities.index(caution.severity)))

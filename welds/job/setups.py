@@ -1,0 +1,38 @@
+"""One card for every set-up: joints that are set up alike share it, judged by the longest seam among them."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from welds.advice.advise import advise
+from welds.advice.card import Card
+from welds.advice.equipment import Equipment
+from welds.advice.request import Request
+from welds.errors import WeldsError
+from welds.job.job import JointWork
+from welds.reference.tables import Tables
+
+
+@dataclass(frozen=True, slots=True)
+class SetUp:
+    """A card, or why there is none, and the joints it is for."""
+
+    request: Request
+    joints: tuple[JointWork, ...]
+    card: Card | None
+    problem: str
+
+
+def set_ups(joints: Sequence[JointWork], tables: Tables, equipment: Equipment) -> tuple[SetUp, ...]:
+    """Return the set-ups in the order in which their first joints come."""
+    alike: dict[Request, list[JointWork]] = {}
+    for joint in joints:
+        alike.setdefault(replace(joint.request, length_mm=None), []).append(joint)
+    found = []
+    for request, members in alike.items():
+        longest = max(joint.length_mm for joint in members)
+        asked = replace(request, length_mm=longest) if longest else request
+        try:
+            found.append(SetUp(asked, tuple(members), advise(asked, tables, equipment), ""))
+        except WeldsError as error:
+            found.append(SetUp(asked, tuple(members), None, str(error)))
+    return tuple(found)

@@ -1,0 +1,150 @@
+"""A job's parts as rows of words, shared by every form it comes out in."""
+
+from collections.abc import Iterator
+
+from welds.job.job import JointWork, Piece, RepairWork, Step
+from welds.job.materials import Materials
+from welds.job.order import Turn
+from welds.job.plan import JobPlan, flat_size
+from welds.quantities.band import Band
+from welds.quantities.units import Units
+from welds.report import layout
+from welds.report.cut_length import cut_length
+
+Row = tuple[str, ...]
+KINDS = {Piece: "cut", RepairWork: "mend", JointWork: "weld", Step: "do"}
+_SECONDS = 60.0
+
+
+def turn_kind(turn: Turn) -> str:
+    """Return what kind of task it is, in a word."""
+    return KINDS[type(turn.task)] if turn.task is not None else "fit"
+
+
+def turn_state(turn: Turn) -> str:
+    """Return done, now, later or can wait."""
+    if turn.is_done:
+        return "done"
+    if turn.can_wait:
+        return "can wait"
+    return "now" if turn.is_now else "later"
+
+
+def order_rows(plan: JobPlan) -> Iterator[Row]:
+    """Yield number, kind, task, state and reason of every turn."""
+    for number, turn in enumerate(plan.turns, 1):
+        why = "; ".join(f"{need.first}: {need.why}" for need in turn.needs)
+        yield str(number), turn_kind(turn), f"{turn.id}: {turn.name}", turn_state(turn), why
+
+
+def cut_rows(plan: JobPlan, units: Units) -> Iterator[Row]:
+    """Yield piece, number, sheet, both sides of the flat and the stock it comes from."""
+    for piece in plan.job.pieces:
+        size = flat_size(piece, plan.blanks)
+        flat = " x ".join(cut_length(side, units) for side in size) if size else "no blank"
+        temper = f"-{piece.metal.temper}" if piece.metal.temper else ""
+        sheet = f"{piece.metal.id}{temper} {cut_length(piece.thickness_mm, units)}"
+        folded = "folded" if piece.part is not None else ""
+        yield piece.id, str(piece.count), sheet, flat, folded, piece.stock or ""
+
+
+def sheet_lines(plan: JobPlan) -> Iterator[str]:
+    """Yield one line for each stock sheet used."""
+    for sheet in plan.sheets:
+        yield (
+            f"{sheet.stock.id}, sheet {sheet.number}: {len(sheet.placed)} blanks, {sheet.waste:.0%} left over"
+        )
+
+
+def set_up_rows(plan: JobPlan, units: Units) -> Iterator[Row]:
+    """Yield the number of the card, its title, its joints and its start current or why there is no card."""
+    for number, each in enumerate(plan.set_ups, 1):
+        joints = ", ".join(
+            f"{joint.id} ({joint.count} x {cut_length(joint.length_mm, units)})" for joint in each.joints
+        )
+        title = f"{layout.title(each.request)}, {layout.subtitle(each.request, units)}"
+        if each.card is None:
+            yield str(number), title, joints, f"no card: {each.problem}"
+            continue
+        current = each.card.settings.get("current")
+        line = layout.setting_line(current, each.request.process, units) if current else None
+        yield str(number), title, joints, line.start_text if line else ""
+
+
+def pause_lines(plan: JobPlan, units: Units) -> Iterator[str]:
+    """Yield when to let go: the interpass limit and what the machine's duty cycle says, by card."""
+    for number, each in enumerate(plan.set_ups, 1):
+        if each.card is None:
+            continue
+        interpass = each.card.settings.get("interpass")
+        if interpass is not None:
+            line = layout.setting_line(interpass, each.request.process, units)
+            yield f"Card {number}: wait between runs until it is below {line.start_text}"
+        for check in each.card.checks:
+            if "duty" in check.name:
+                yield f"Card {number}: {check.text}"
+
+
+def material_rows(materials: Materials) -> Iterator[Row]:
+    """Yield what, usual amount, range, and what the shelf says."""
+    for filler in materials.fillers:
+        size = f" {filler.diameter_mm:g} mm" if filler.diameter_mm else ""
+        length = f", {filler.length_m.start:.1f} m" if filler.length_m else ""
+        shelf = {True: "on the shelf", False: "not on the shelf: buy", None: ""}[filler.is_on_shelf]
+        grams = filler.kg.scaled(1000.0)
+        yield f"{filler.filler}{size}", f"{grams.start:.0f} g{length}", _span(grams, "g"), shelf
+    for gas in materials.gases:
+        left = "" if gas.left_l is None else f"{gas.left_l:.0f} L left"
+        buy = f"buy up to {gas.buy_l:.0f} L" if gas.left_l is not None and gas.buy_l else ""
+        shelf = ", ".join(filter(None, (left, buy)))
+        yield f"gas {gas.gas}", f"{gas.litres.start:.0f} L", _span(gas.litres, "L"), shelf
+    yield "discs", f"{materials.discs.start:.1f}", _span(materials.discs, ""), ""
+    for what, band in (("arc time", materials.arc_s), ("welding time at the bench", materials.bench_s)):
+        minutes = band.scaled(1.0 / _SECONDS)
+        yield what, f"{minutes.start:.0f} min", _span(minutes, "min"), ""
+    yield (
+        "power from the mains",
+        f"{materials.energy_kwh.start:.2f} kWh",
+        _span(materials.energy_kwh, "kWh"),
+        "",
+    )
+    for line in materials.costs:
+        cost, unit = line.cost, materials.currency
+        yield f"cost of {line.what}", f"{cost.start:.2f} {unit}", _span(cost, unit), ""
+    if materials.cost is not None:
+        cost, unit = materials.cost, materials.currency
+        yield "cost of all of that", f"{cost.start:.2f} {unit}", _span(cost, unit), ""
+
+
+def material_notes(materials: Materials) -> Iterator[str]:
+    """Yield what the sums are without, and what else the cards want bought."""
+    yield (
+        "Sums of the drawn sections with what is lost and what welds come out over; lows and highs are added"
+        " up by themselves. Cutting, folding, mending and painting are not in the time."
+    )
+    if materials.costs and materials.unpriced:
+        yield f"Without a price in the file: {', '.join(materials.unpriced)}"
+    for purchase in materials.to_buy:
+        yield f"{'Buy' if purchase.is_needed else 'Better with'}: {purchase.item}"
+    yield from materials.troubles
+
+
+def check_lines(plan: JobPlan) -> Iterator[str]:
+    """Yield what to look at when it is done."""
+    yield "Light test: shine a lamp from behind in the dark; light through a seam is a missed spot."
+    yield "Look at every crater, start and corner; mend cracks and holes before anything is covered up."
+    failed = [
+        f"card {number}: {check.text}"
+        for number, each in enumerate(plan.set_ups, 1)
+        if each.card is not None
+        for check in each.card.checks
+        if not check.ok
+    ]
+    yield from failed
+    for key, answer in plan.repairs.items():
+        yield from (f"{key}: {check}" for check in answer.checks)
+
+
+def _span(band: Band, unit: str) -> str:
+    digits = 0 if band.high >= 20.0 else 1 if band.high >= 2.0 else 2
+    return f"{band.low:.{digits}f} to {band.high:.{digits}f} {unit}".strip()

@@ -1,0 +1,109 @@
+"""The packet: every page of a job in the order it is used, as HTML with a drawing below."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from welds.advice.card import NOTICE, Card
+from welds.job.blank_drawing import draw_blank
+from welds.job.order_drawing import draw_order
+from welds.job.plan import JobPlan
+from welds.job.plan_drawing import PlanDrawing
+from welds.job.sheet_drawing import draw_sheet
+from welds.job.tack_drawing import draw_tacks
+from welds.quantities.units import Units
+from welds.reference.sources import Source
+from welds.report import job_words
+from welds.report.blank_texts import blank_body
+from welds.report.cut_length import cut_length
+from welds.report.html_page import cautions_html, page
+from welds.report.job_texts import (
+    CUT_HEAD,
+    MATERIAL_HEAD,
+    ORDER_HEAD,
+    SET_UP_HEAD,
+    lines_html,
+    overview_html,
+    rows_html,
+)
+from welds.report.repair_texts import repair_body, tack_lines
+
+_ROWS = 40
+"""Rows of a table on one page."""
+_SEAMS = 3
+"""Tack plans on one page."""
+_SHEETS = 2
+"""Stock sheets on one page."""
+
+
+@dataclass(frozen=True, slots=True)
+class PacketPage:
+    """One page: a card, or HTML with drawings below it."""
+
+    title: str
+    html: str = ""
+    drawings: tuple[PlanDrawing, ...] = ()
+    is_landscape: bool = False
+    card: Card | None = None
+
+
+def packet_pages(plan: JobPlan, units: Units, sources: Mapping[str, Source]) -> Iterator[PacketPage]:
+    """Yield overview, order, cut list, blanks, repairs, cards with their tack plans, materials and checks."""
+    yield _page("Overview", overview_html(plan), cautions_html(plan.cautions), lines_html("", [NOTICE]))
+    yield from _order(plan)
+    yield from _cutting(plan, units, sources)
+    for key, answer in plan.repairs.items():
+        yield _page(f"Repair: {key}", repair_body(answer, units, f"Repair: {key}"))
+    yield from _welding(plan, units)
+    yield from _tables("Materials", MATERIAL_HEAD, list(job_words.material_rows(plan.materials)))
+    notes = lines_html("What the sums leave out, and what to buy", job_words.material_notes(plan.materials))
+    pauses = lines_html("Pauses", job_words.pause_lines(plan, units))
+    yield _page("Checks", lines_html("Checks", job_words.check_lines(plan)), pauses, notes)
+
+
+def _order(plan: JobPlan) -> Iterator[PacketPage]:
+    yield from _tables("Order of work", ORDER_HEAD, list(job_words.order_rows(plan)))
+    if len(plan.turns) <= _ROWS:
+        heading = "<p class='title'>What waits for what</p>"
+        yield PacketPage("Order", page("Order", heading), (draw_order(plan.turns),), is_landscape=True)
+
+
+def _cutting(plan: JobPlan, units: Units, sources: Mapping[str, Source]) -> Iterator[PacketPage]:
+    yield from _tables("Cut list", CUT_HEAD, list(job_words.cut_rows(plan, units)))
+    drawings = [draw_sheet(sheet) for sheet in plan.sheets]
+    for start in range(0, len(drawings), _SHEETS):
+        heading = "<p class='title'>Blanks on their sheets</p>"
+        yield _page("Sheets", heading, drawings=tuple(drawings[start : start + _SHEETS]))
+    for key, answer in plan.blanks.items():
+        drawing = draw_blank(key, answer.blank, answer.width_mm, lambda mm: cut_length(mm, units))
+        body = blank_body(answer, units, sources, f"Blank: {key}")
+        yield _page(f"Blank: {key}", body, drawings=(drawing,))
+
+
+def _welding(plan: JobPlan, units: Units) -> Iterator[PacketPage]:
+    yield from _tables("Cards and their joints", SET_UP_HEAD, list(job_words.set_up_rows(plan, units)))
+    for number, each in enumerate(plan.set_ups, 1):
+        if each.card is None:
+            continue
+        yield PacketPage(f"Card {number}", card=each.card)
+        joints = [joint for joint in each.joints if joint.id in plan.tacks]
+        for start in range(0, len(joints), _SEAMS):
+            group = joints[start : start + _SEAMS]
+            bodies = [
+                lines_html(
+                    f"Tacks for card {number}: {joint.id}, {joint.count} alike",
+                    tack_lines(plan.tacks[joint.id], units),
+                )
+                for joint in group
+            ]
+            drawings = tuple(draw_tacks(joint.id, plan.tacks[joint.id]) for joint in group)
+            yield _page(f"Tacks for card {number}", *bodies, drawings=drawings)
+
+
+def _tables(title: str, head: Sequence[str], rows: list[job_words.Row]) -> Iterator[PacketPage]:
+    for start in range(0, len(rows), _ROWS):
+        heading = f"<p class='title'>{title}</p>"
+        yield _page(title, heading, rows_html(head, rows[start : start + _ROWS]))
+
+
+def _page(title: str, *parts: str, drawings: tuple[PlanDrawing, ...] = ()) -> PacketPage:
+    return PacketPage(title, page(title, "\n".join(parts)), drawings)
