@@ -7,9 +7,7 @@ from welds.errors import OutsideValidityError
 
 Floats = NDArray[np.float64]
 
-_K0_STEP = 0.05
-_K0_NODES = np.cosh(np.arange(0.0, 7.0, _K0_STEP))
-_K0_WEIGHTS = np.where(np.arange(_K0_NODES.size) == 0, 0.5, 1.0) * _K0_STEP
+_K0_NODES, _K0_STEP = np.linspace(0.0, 10.0, 201, retstep=True)
 IMAGES = 40
 
 
@@ -38,7 +36,14 @@ def bessel_k0(argument_1: ArrayLike) -> Floats:
     0.4210244382
     """
     argument = np.asarray(argument_1, dtype=np.float64)
-    return np.exp(-argument[..., None] * _K0_NODES) @ _K0_WEIGHTS
+    return np.exp(-argument) * _scaled_k0(argument)
+
+
+def _scaled_k0(argument: Floats) -> Floats:
+    """Return K0 times exp of its argument, which stays in range where each alone does not."""
+    narrow = 1.0 / np.sqrt(1.0 + argument)[..., None]
+    values = np.exp(-argument[..., None] * (np.cosh(_K0_NODES * narrow) - 1.0))
+    return (values.sum(axis=-1) - values[..., 0] / 2.0) * _K0_STEP * narrow[..., 0]
 
 
 def thick_plate_rise(
@@ -143,7 +148,7 @@ def thin_plate_rise(
     per_mm = speed_mm_s / (2.0 * diffusivity_mm2_s)
     radius = np.sqrt(ahead**2 + np.asarray(aside_mm) ** 2)
     scale = 1e3 * power_w / (2.0 * np.pi * conductivity_w_mk * thickness_mm)
-    return scale * np.exp(-per_mm * ahead) * bessel_k0(per_mm * radius)
+    return scale * np.exp(-per_mm * (ahead + radius)) * _scaled_k0(per_mm * radius)
 
 
 def finite_plate_rise(

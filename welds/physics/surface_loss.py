@@ -32,7 +32,7 @@ def radiation_coefficient(emissivity_1: float, hottest_c: float, surroundings_c:
     Examples
     --------
     >>> round(radiation_coefficient(0.4, 1500.0, 20.0))
-    57
+    72
     """
     hot, cold = hottest_c + ZERO_C, surroundings_c + ZERO_C
     radiated = (hot**5 - cold**5) / 5.0 - cold**4 * (hot - cold)

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 class Fitted:
     """One set of fitted constants.
 
-    `ac_efficiency`: thermal efficiency of AC TIG on aluminium and magnesium under argon. Above the
-    published 0.22 to 0.48 (from memory): with those hardly a printed sheet schedule melts through.
+    `ac_efficiency`: thermal efficiency of AC TIG on aluminium and magnesium under argon. A little above the
+    published 0.22 to 0.48 (from memory), at whose middle no printed sheet schedule melts through.
     `tig_spot_mm`, `mig_spot_mm`: standard deviation of the heat on the plate; measured TIG arcs have 1 to
     2.5 mm (from memory), a MIG arc is shorter.
     `mig_dent_mm`: how deep a MIG arc of 100 A and its drops press a steel pool in; grows as the current

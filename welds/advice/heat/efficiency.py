@@ -58,7 +58,7 @@ def thermal_efficiency(case: Case, electrode_negative_percent: float | None = No
 def _alternating(straight: Efficiency, electrode_negative_percent: float | None) -> Efficiency:
     middle = FITTED.ac_efficiency
     low, high = middle - AC_SPREAD, middle + AC_SPREAD
-    text = "AC under argon: fitted to sheet schedules, since published values melt none of them through"
+    text = "AC under argon, fitted to sheet schedules; published 22 to 48 %"
     if electrode_negative_percent is None:
         return Efficiency(low, middle, high, Basis.DERIVED, "OWN", text)
     # The electrode-negative share as efficient as a direct current, the rest what then explains the fit.
