@@ -87,3 +87,18 @@ def test_three_hundred_joints_in_under_a_second(job_of, tables):
         times.append(perf_counter() - start)
     assert (len(plan.tacks), len(plan.set_ups), plan.problems) == (300, 30, ())
     assert min(times) < 1.0
+
+
+def test_a_known_k_and_the_grain_reach_the_blank(job_of, tables):
+    piece = "legs: [40, 40], angles: [90], radius: 3, width: 50"
+    plan = plan_job(job_of(f"pieces: [{{id: a, {piece}, k: 0.4, grain: along}}, {{id: b, {piece}}}]"), tables)
+    a, b = plan.blanks["a"], plan.blanks["b"]
+    assert a.blank.lines[0].k == 0.4
+    assert a.radii[0].radius_mm == pytest.approx(1.5 * b.radii[0].radius_mm)
+
+
+def test_an_impossible_k_is_a_problem_of_its_piece(job_of, tables):
+    plan = plan_job(
+        job_of("pieces: [{id: a, legs: [40, 40], angles: [90], radius: 3, width: 50, k: 0.9}]"), tables
+    )
+    assert "a: no blank: k: 0.9" in plan.problems[0]

@@ -49,6 +49,8 @@ class Piece:
     part: FoldedPart | None
     width_mm: float | None
     size_mm: tuple[float, float] | None
+    known_k: float | None
+    is_along_grain: bool
     links: Links
 
 

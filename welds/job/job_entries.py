@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from welds.advice.request import Part, Process, Request
 from welds.advice.validate import FIELDS, enum_value, request_from_fields
 from welds.errors import InputError, nearest
+from welds.job.bend_radius import Grain
 from welds.job.blank import Bend, Dimensions, FoldedPart
 from welds.job.calibration import read_angle
 from welds.job.damage import Behind, Damage, Holes, read_holes
@@ -17,7 +18,7 @@ from welds.reference.metals import Metal, find_metal
 from welds.reference.strict_yaml import YamlMap
 from welds.reference.tables import Tables
 
-_FOLDED = ("legs", "angles", "radius", "dims", "width")
+_FOLDED = ("legs", "angles", "radius", "dims", "width", "k", "grain")
 _STOCK = ("id", "metal", "thickness", "size", "count")
 _PIECE = ("id", "name", "stock", "metal", "thickness", "count", "size", *_FOLDED)
 _JOINT = ("id", "name", "pieces", "count", "closed", "dry_fit", *FIELDS)
@@ -70,7 +71,20 @@ def read_piece(key: str, entry: Entry, setting: Setting) -> Piece | None:
     if part is None and size is None:
         return None
     name = entry.text("name", key.replace("-", " "))
-    return Piece(key, name, *sheet, entry.count("count"), stock, part, width, size, entry.links())
+    grain = entry.read("grain", lambda value: enum_value(Grain, value, "grain"), Grain.ACROSS)
+    return Piece(
+        key,
+        name,
+        *sheet,
+        entry.count("count"),
+        stock,
+        part,
+        width,
+        size,
+        entry.read("k", read_number, None),
+        grain is Grain.ALONG,
+        entry.links(),
+    )
 
 
 def read_joint(key: str, entry: Entry, setting: Setting) -> JointWork | None:

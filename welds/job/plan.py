@@ -93,7 +93,14 @@ def _blanks(job: Job, tables: Tables, problems: list[str]) -> dict[str, BlankAns
         if piece.part is None:
             continue
         try:
-            blanks[piece.id] = answer_blank(tables, piece.metal, piece.part, width_mm=piece.width_mm)
+            blanks[piece.id] = answer_blank(
+                tables,
+                piece.metal,
+                piece.part,
+                width_mm=piece.width_mm,
+                known_k=piece.known_k,
+                is_along_grain=piece.is_along_grain,
+            )
         except WeldsError as error:
             problems.append(f"{piece.id}: no blank: {error}")
     return blanks

@@ -124,6 +124,7 @@ def job_json(plan: JobPlan) -> dict[str, Any]:
                 "kind": job_words.turn_kind(turn),
                 "state": job_words.turn_state(turn),
                 "level": turn.level,
+                "log": list(turn.task.links.log) if turn.task is not None else [],
                 "needs": [{"first": need.first, "why": need.why} for need in turn.needs],
             }
             for turn in plan.turns

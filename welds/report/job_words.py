@@ -34,7 +34,9 @@ def order_rows(plan: JobPlan) -> Iterator[Row]:
     """Yield number, kind, task, state and reason of every turn."""
     for number, turn in enumerate(plan.turns, 1):
         why = "; ".join(f"{need.first}: {need.why}" for need in turn.needs)
-        yield str(number), turn_kind(turn), f"{turn.id}: {turn.name}", turn_state(turn), why
+        log = turn.task.links.log if turn.task is not None else ()
+        logged = f" (log: {', '.join(log)})" if log else ""
+        yield str(number), turn_kind(turn), f"{turn.id}: {turn.name}{logged}", turn_state(turn), why
 
 
 def cut_rows(plan: JobPlan, units: Units) -> Iterator[Row]:
