@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal
 
-from welds.errors import LogbookUnavailableError, WeldsError
+from welds.errors import InputError, LogbookUnavailableError, WeldsError
 from welds.gui.jobs.queue import Jobs
 from welds.logbook.drafts import Drafts
 from welds.logbook.places import Place, place_of
@@ -55,7 +55,7 @@ class LogDesk(QObject):
     def write(self, work: "Callable[[Logbook], Any]", done: Callable[[Any], None], refused: Tell) -> None:
         """Change the log; `refused` hears of whatever kept it from being done."""
 
-        def finished(answer: Any) -> None:
+        def finished(answer: object) -> None:
             self.changed.emit()
             done(answer)
 
@@ -161,6 +161,9 @@ class LogDesk(QObject):
 
             try:
                 self._log = open_logbook(self.place, read_only=self._is_read_only)
+            except InputError as error:
+                self._closed_by = LogbookUnavailableError(self.place.name, str(error))
+                raise self._closed_by from error
             except LogbookUnavailableError as error:
                 self._closed_by = error
                 raise
