@@ -15,6 +15,7 @@ from welds.logbook import browse
 from welds.logbook.alike import FARTHEST, kinds_apart, similar
 from welds.logbook.browse import count, forget_filter, page, save_filter, saved, values_of
 from welds.logbook.drafts import Drafts
+from welds.logbook.fields import read_entry
 from welds.logbook.filters import Filter, filter_from_json
 from welds.logbook.opening import open_logbook
 from welds.logbook.past import evidence_for
@@ -24,11 +25,17 @@ from welds.logbook.times import sortable
 CORNER = Request(Process.TIG, "5052", 2.0, Joint.OUTSIDE_CORNER)
 
 
-@pytest.fixture
-def yard(log, tables):
-    """Return a log of 600 invented welds and two of the yard's own."""
-    fill(log, tables, 600)
-    return log
+@pytest.fixture(scope="module", params=["file", "server"])
+def yard(request, tmp_path_factory, tables):
+    """Return a log of 600 invented welds and one of the yard's own; it is only read."""
+    if request.param == "file":
+        address = str(tmp_path_factory.mktemp("yard") / "yard.db")
+    else:
+        address = request.getfixturevalue("server").new_log()
+    with open_logbook(address) as opened:
+        fill(opened, tables, 600)
+        opened.add_all([read_entry({**BAIT_TANK, "made_at": "2021-03-03"}, tables).entry])
+        yield opened
 
 
 def everything(log):
@@ -49,7 +56,7 @@ FILTERS = [
     (Filter(text="_"), lambda e: False),
     (Filter(thickness_min_mm=1.5, thickness_max_mm=3), lambda e: 1.5 <= e.thickness_mm <= 3),
     (Filter(current_min_a=100, current_max_a=120), lambda e: 100 <= e.figure("current") <= 120),
-    (Filter(since="2022-01-01", until="2022-01-01"), lambda e: e.made_at < "2022-01-02"),
+    (Filter(since="2022-01-01", until="2022-01-01"), lambda e: e.made_at[:10] == "2022-01-01"),
     (Filter(since="2022-01-01T10:00:00+00:00"), lambda e: sortable(e.made_at) >= "2022-01-01T10:00:00"),
     (Filter(machine="200 A"), lambda e: "200 A" in e.machine),
     (Filter(has_photos=True), lambda e: bool(e.photos)),
@@ -57,8 +64,7 @@ FILTERS = [
 
 
 @pytest.mark.parametrize(("wanted", "fits"), FILTERS, ids=lambda each: str(each)[:60])
-def test_a_filter_finds_what_counting_finds(yard, reading, wanted, fits):
-    yard.add(reading())
+def test_a_filter_finds_what_counting_finds(yard, wanted, fits):
     expected = [entry.number for entry in everything(yard) if fits(entry)]
     found = page(yard, wanted, sort="number", is_descending=False, limit=1000).entries
     assert [entry.number for entry in found] == expected
@@ -78,10 +84,10 @@ def test_a_fault_is_found_by_name_and_by_number(log, reading):
 def test_pages_join_into_the_whole_sorted_log(yard, sort, is_descending):
     pages = [
         entry
-        for offset in range(0, 600, 150)
+        for offset in range(0, 601, 150)
         for entry in page(yard, sort=sort, is_descending=is_descending, offset=offset, limit=150).entries
     ]
-    assert len({entry.uid for entry in pages}) == 600
+    assert len({entry.uid for entry in pages}) == 601
 
     def key(entry):
         if sort == "made_at":
@@ -91,8 +97,6 @@ def test_pages_join_into_the_whole_sorted_log(yard, sort, is_descending):
         return getattr(entry, sort)
 
     keys = [key(entry) for entry in pages]
-    if sort in ("machine", "welder"):
-        return  # all alike here
     assert keys == sorted(keys, reverse=is_descending)
 
 

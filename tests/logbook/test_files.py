@@ -48,13 +48,15 @@ SPREADSHEET_SEPARATORS = ",;\t|"
 @pytest.fixture
 def filled(log, reading):
     """Return a log with awkward entries."""
+    new = []
     for number, text in enumerate((*FORMULAS, "plain", '"quoted", or so', "ünïcode 焊接 \U0001f525")):
         one_line = " ".join(text.split()) or "-"
-        log.add(reading(notes=text, welder=one_line, machine=f"{number}"))
+        new.append(reading(notes=text, welder=one_line, machine=f"{number}").entry)
     words = {"current": 95.5, "tungsten_type": "2", "tip": "true", "gas_lens": True, "backing": "null"}
-    log.add(reading(MUDGUARD, settings=words))
+    new.append(reading(MUDGUARD, settings=words).entry)
     odd = {"settings": {"current": 0.1 + 0.2}, "gap_mm": 0, "hand": "brisk", "faults": ["510", "crack"]}
-    log.add(reading(material_lot="=lot", **odd))
+    new.append(reading(material_lot="=lot", **odd).entry)
+    log.add_all(new)
     return log
 
 
@@ -257,7 +259,7 @@ def test_a_backup_goes_to_another_kind_of_log_with_its_pictures(filled, reading,
     photo = filled.add(reading(photos=[str(picture)])).entry.photos[0]
     before, file = everything(filled), tmp_path / "all.zip"
     back_up(filled, file)
-    other = place_of(server.new_database() if filled.place.path else str(tmp_path / "other.db"))
+    other = place_of(server.new_log() if filled.place.path else str(tmp_path / "other.db"))
     restore(other, file)
     with open_logbook(other) as log:
         assert everything(log) == before

@@ -319,14 +319,14 @@ def test_a_large_log_is_checked_and_backed_up_by_the_check_only(filled, monkeypa
 
 
 def test_a_server_that_is_not_there_keeps_the_entry(server, reading):
-    address = server.new_database().replace(str(server.folder), str(server.folder / "gone"))
+    address = server.new_log().replace(str(server.folder), str(server.folder / "gone"))
     error = refused(address)
     assert "the server cannot be used" in error.problem
     assert TRY_AGAIN in error.offers
 
 
 def test_a_database_of_another_kind_of_use_is_left_alone(server):
-    address = server.new_database()
+    address = server.new_log()
     store = open_logbook(address).store
     store.write(lambda connection: connection.execute(text("DROP TABLE alembic_version")))
     store.close()
@@ -334,7 +334,7 @@ def test_a_database_of_another_kind_of_use_is_left_alone(server):
 
 
 def test_a_dropped_connection_is_tried_again(server, reading):
-    with open_logbook(server.new_database()) as log:
+    with open_logbook(server.new_log()) as log:
         log.add(reading(notes="before"))
         server.stop()
         server.start()
@@ -343,7 +343,7 @@ def test_a_dropped_connection_is_tried_again(server, reading):
 
 
 def test_a_connection_cut_in_the_middle_of_a_write_writes_once(server, reading):
-    address = server.new_database()
+    address = server.new_log()
     with open_logbook(address) as log, open_logbook(address) as other:
         cuts = []
 
@@ -366,7 +366,7 @@ def test_a_connection_cut_in_the_middle_of_a_write_writes_once(server, reading):
 
 def test_a_server_that_stays_away_keeps_the_entry_until_it_is_back(server, reading, monkeypatch):
     monkeypatch.setattr("welds.logbook.store.FIRST_PAUSE_S", 0.01)
-    address = server.new_database()
+    address = server.new_log()
     log = open_logbook(address)
     log.add(reading(notes="before"))
     server.stop()
