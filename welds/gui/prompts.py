@@ -9,6 +9,7 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QFileDialog,
+    QInputDialog,
     QLabel,
     QMessageBox,
     QPlainTextEdit,
@@ -36,6 +37,30 @@ class Prompts(QObject):
         """Ask which file to read; None when the person thinks better of it."""
         chosen, _kind = QFileDialog.getOpenFileName(self._window, title, "", kinds)
         return Path(chosen) if chosen else None
+
+    def ask_open_paths(self, title: str, kinds: str) -> list[Path]:
+        """Ask which files to read; none when the person thinks better of it."""
+        chosen, _kind = QFileDialog.getOpenFileNames(self._window, title, "", kinds)
+        return [Path(each) for each in chosen]
+
+    def ask_text(self, title: str, question: str) -> str | None:
+        """Ask for one line; None when the person thinks better of it."""
+        text, is_accepted = QInputDialog.getText(self._window, title, question)
+        return text.strip() if is_accepted and text.strip() else None
+
+    def confirm(self, title: str, text: str, button: str) -> bool:
+        """Ask before something that is hard to take back; the words on the button say what it does."""
+        box = QMessageBox(QMessageBox.Icon.Question, title, text, parent=self._window)
+        accept = box.addButton(button, QMessageBox.ButtonRole.AcceptRole)
+        box.addButton(QMessageBox.StandardButton.Cancel)
+        box.exec()
+        box.deleteLater()
+        return box.clickedButton() is accept
+
+    def show_form(self, form: QDialog) -> None:
+        """Open a form over the window; what comes of it the form says itself."""
+        form.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        form.open()
 
     def ask_printer(self) -> "QPrinter | None":
         """Ask which printer; None when the person thinks better of it."""
