@@ -41,7 +41,8 @@ class HeatRow:
     @cached_property
     def window_a(self) -> tuple[float, float]:
         """Currents that just melt through and that fall out."""
-        return self.model.through_current_a(), self.model.collapse_current_a()
+        through = self.model.through_current_a()
+        return through, self.model.collapse_current_a(through)
 
     @property
     def offset(self) -> float:

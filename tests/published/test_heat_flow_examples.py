@@ -2,7 +2,7 @@
 
 Documents: [AWS-WHB1] Welding Handbook volume 1 (examples from memory, recomputed), [HEATFLOW-SLIDES] (plotted
 cases seen), [GHOSH] (from memory), [ARC-ENERGY-Q] (printed value seen), [GROOVER-Q] (inputs seen), standards
-EN 1011-2 and IIW. "text": the figure stands in a text; "own": computed apart from the program, no text prints it.
+EN 1011-2 and IIW. "text": the figure stands in a text; "own": worked out apart from the program, no text.
 """
 
 import numpy as np
@@ -49,7 +49,7 @@ class TestWeldingHandbook:
 
     @pytest.mark.parametrize(("beside", "printed"), [(1.5, 1184.0), (3.0, 976.0)], ids=["x2", "x3"])
     def test_peak_temperature(self, beside, printed):
-        """The text has 4.13 for the root of 2 pi e, 4.1327: 0.2 degC less at 3 mm, and rounds to whole degrees."""
+        """The text has 4.13 for the root of 2 pi e: 0.2 degC at 3 mm, and whole degrees."""
         assert peak_temperature_thin(720.0, STEEL, 5.0, 1510.0, 25.0, beside) == pytest.approx(
             printed, abs=0.7
         )
@@ -191,7 +191,7 @@ def test_x28_arc_energy():
 
 
 def test_x29_power_for_a_fillet():
-    """[GROOVER-Q]: leg 4.5 mm at 6 mm/s, 0.80 and 0.58, 1760 K: 1350 W with the rounded constant; inputs seen."""
+    """[GROOVER-Q]: leg 4.5 mm at 6 mm/s, 0.80 and 0.58, 1760 K: 1350 W in round figures; inputs seen."""
     melt = heat_to_melt_by_temperature(1760.0 - 273.0)
     per_watt = fused_area(0.80, 6.0, 0.58, melt)
     assert 4.5**2 / 2.0 / per_watt == pytest.approx(1352.0, abs=1.0)

@@ -1,16 +1,16 @@
 """The heat model beside every single-pass butt row that prints current, thickness and travel.
 
-Documents: those named in data/sources.yaml for data/tables/tig_schedules.csv and mig_schedules.csv. The model's
-constants were fitted to these same rows, so the shares below are a floor against losing them, not a score; the
-score on rows left out is printed by tests/published/heat_fit.py, and a part of it is tried here.
+Documents: those named in data/sources.yaml for data/tables/tig_schedules.csv and mig_schedules.csv. The constants
+of the model were fitted to these same rows, so the shares below are a floor against losing them, not a score;
+the score on rows left out is printed by tests/published/heat_fit.py, and a part of it is tried here.
 """
 
 from dataclasses import replace
 
 import pytest
+
 from tests.published.heat_fit import ask, best
 from tests.published.heat_rows import heat_rows, shares, spread, table
-
 from welds.advice.heat.calibration import FITTED, MODEL_ERROR
 
 
@@ -46,7 +46,7 @@ def test_the_error_on_screen_is_the_spread_of_the_rows(rows, capsys):
 
 
 def test_the_middle_of_the_published_efficiencies_melts_no_alternating_current_row(rows):
-    """Why that one efficiency is fitted: at the middle of its published range (0.22 to 0.48) rows stay cold."""
+    """Why that one efficiency is fitted: at the middle of what is published (0.22 to 0.48) rows stay cold."""
     alternating = [row for row in rows if row.is_ac]
     colder = [row.model.with_heat(0.35 / FITTED.ac_efficiency) for row in alternating]
     through = [
@@ -56,7 +56,7 @@ def test_the_middle_of_the_published_efficiencies_melts_no_alternating_current_r
 
 
 def test_each_document_of_alternating_current_is_met_by_the_other(rows):
-    """Fitted on one of the two aluminium documents, three rows in four of the other melt through as printed."""
+    """Fitted on one of the two aluminium documents, three rows in four of the other melt through."""
     alternating = [row for row in rows if row.is_ac and row.family == "aluminium"]
     grid = {
         fitted: {row.row_id: ask(row, fitted) for row in alternating}

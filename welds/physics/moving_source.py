@@ -8,6 +8,7 @@ point.
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -29,6 +30,9 @@ PASSAGE, PASSAGE_START = 44, 0.25
 """Places at which a passing source is looked at, and the first step between them in spot radii."""
 
 DEPTHS = 28
+SLICE = 2**18
+"""Multiplications up to which a matrix product stays on one thread."""
+
 REFLECTIONS = 2
 SWITCH = 0.3
 """Fourier number from which the cosine series across the plate is shorter than the sum of reflections;
@@ -132,11 +136,11 @@ class MovingSource:
 
     def section(self, ahead_mm: float, aside_mm: Floats, below_mm: Floats) -> Floats:
         """Return the rise in a plane across the weld: rows are depths, columns distances aside. [K]."""
-        return self._below(below_mm) @ (self._along(ahead_mm) * self._aside(aside_mm)).T
+        return _product(self._below(below_mm), (self._along(ahead_mm) * self._aside(aside_mm)).T)
 
     def plan(self, ahead_mm: Floats, aside_mm: Floats, below_mm: float) -> Floats:
         """Return the rise in a plane along the plate: rows are distances aside, columns ahead. [K]."""
-        return self._aside(aside_mm) @ (self._along(ahead_mm) * self._below(below_mm)).T
+        return _product(self._aside(aside_mm), (self._along(ahead_mm) * self._below(below_mm)).T)
 
     def peak_section(self, aside_mm: Floats, below_mm: Floats) -> Floats:
         """Return the highest rise each point of a section ever sees while the source passes. [K].
@@ -148,7 +152,7 @@ class MovingSource:
         depths = below_mm if is_few else _chebyshev_depths(float(below_mm.min()), float(below_mm.max()))
         along, aside = self._along(self._passage(float(np.abs(aside_mm).max()))), self._aside(aside_mm)
         rows = (along[:, None, :] * aside).astype(np.float32).reshape(-1, along.shape[1])
-        field = (rows @ self._below(depths).T.astype(np.float32)).reshape(len(along), len(aside), -1)
+        field = _product(rows, self._below(depths).T.astype(np.float32)).reshape(len(along), len(aside), -1)
         top = _top(field).T.astype(np.float64)
         return top if is_few else _through(depths, below_mm) @ top
 
@@ -162,6 +166,18 @@ class MovingSource:
         longest = 4.0 * self.radius_mm + self.speed_mm_s * spread / self.diffusivity_mm2_s
         nearest = PASSAGE_START * self.radius_mm
         return self.radius_mm + nearest - np.geomspace(nearest, longest, PASSAGE)
+
+
+def _product(left: NDArray[Any], right: NDArray[Any]) -> NDArray[Any]:
+    """Return the matrix product in slices too small for the library to share out among threads.
+
+    Where other work keeps the cores busy, waiting for those threads takes many times the product itself.
+    """
+    rows = max(1, SLICE // right.size)
+    found = np.empty((left.shape[0], right.shape[1]), left.dtype)
+    for start in range(0, left.shape[0], rows):
+        np.matmul(left[start : start + rows], right, out=found[start : start + rows])
+    return found
 
 
 def _chebyshev_depths(top_mm: float, bottom_mm: float) -> Floats:

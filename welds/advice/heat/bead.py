@@ -133,7 +133,8 @@ def bead_of(request: Request, settings: HeatSettings, tables: Tables, equipment:
     current = settings.current_a
     cold, hot = model.with_heat(1.0 - MODEL_ERROR), model.with_heat(1.0 + MODEL_ERROR)
     width = Range(*(each.width_mm(current, 0.0) for each in (cold, model, hot)))
-    falls = model.collapse_current_a()
+    through = model.through_current_a()
+    falls = model.collapse_current_a(through)
     q = heat_input(arc.volts, current, settings.travel_mm_s, PROCESS_FACTOR[request.process])
     softens = affected_c(case)
     return Bead(
@@ -148,8 +149,8 @@ def bead_of(request: Request, settings: HeatSettings, tables: Tables, equipment:
         model.width_mm(current, model.thickness_mm),
         model.length_mm(current, 0.0),
         falls / current - 1.0,
-        max(model.surface_current_a(), other.surface_current_a()),
-        model.through_current_a(),
+        max(each.surface_current_a() for each in {model, other}),
+        through,
         falls,
         q,
         cooling_time_s(case, q, settings.start_c),

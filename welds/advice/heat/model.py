@@ -23,8 +23,8 @@ ARC_SPREAD = 2.0
 
 STEEL_TENSION_N_M = 1.4
 LEAST_CURRENT_A, LARGEST_CURRENT_A = 1.0, 3000.0
-CLOSE_ENOUGH = 2e-3
-"""Where the search for a current stops, as a share of it."""
+STRIDE, CLOSE_ENOUGH, FLAT = 0.35, 1e-3, 0.02
+"""First steps of the search for a current and where it stops, as logarithms; share below which all is one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,34 +158,47 @@ class HeatModel:
 
     def surface_current_a(self) -> float:
         """Return the current that just melts the face."""
-        return self._current_for(lambda current: self._rise(current, 0.0) / self.melting_rise_k)
+        return _current_for(lambda current: self._melting_share(current, 0.0), self.arc.at_current_a)
 
     def through_current_a(self) -> float:
         """Return the current that just melts through."""
-        return self._current_for(lambda current: self._rise(current, self.thickness_mm) / self.melting_rise_k)
+        root = self.thickness_mm
+        return _current_for(lambda current: self._melting_share(current, root), self.arc.at_current_a)
 
-    def collapse_current_a(self) -> float:
-        """Return the current at which the pool falls out."""
-        return self._current_for(self.collapse, self.through_current_a())
+    def collapse_current_a(self, least_a: float = 0.0) -> float:
+        """Return the current at which the pool falls out, searched above one that is known to hold."""
+        return _current_for(self.collapse, max(self.arc.at_current_a, 1.2 * least_a))
 
-    def _rise(self, current_a: float, below_mm: float) -> float:
+    def _melting_share(self, current_a: float, below_mm: float) -> float:
         source = self.source(current_a)
-        return source.peak_rise(below_mm) if source else 0.0
+        return source.peak_rise(below_mm) / self.melting_rise_k if source else 0.0
 
-    def _current_for(
-        self, share_of_limit: Callable[[float], float], least_a: float = LEAST_CURRENT_A
-    ) -> float:
-        """Return the current at which a quantity that grows with it reaches one, by halving."""
-        low, high = log(least_a), log(least_a)
-        while share_of_limit(exp(high)) < 1.0:
-            low = high
-            high += 0.7
-            if high > log(LARGEST_CURRENT_A):
-                return LARGEST_CURRENT_A
-        while high - low > CLOSE_ENOUGH:
-            middle = (low + high) / 2.0
-            if share_of_limit(exp(middle)) < 1.0:
-                low = middle
-            else:
-                high = middle
-        return exp((low + high) / 2.0)
+
+def _current_for(share_of_limit: Callable[[float], float], guess_a: float) -> float:
+    """Return the current at which a quantity that grows with it reaches one, within the currents searched.
+
+    Stepped from the guess until the answer is enclosed, then by straight lines between logarithms.
+    """
+
+    def height(place: float) -> float:
+        return log(max(share_of_limit(exp(place)), FLAT))
+
+    low = high = (log(guess_a), height(log(guess_a)))
+    while high[1] < 0.0:
+        low, place = high, high[0] + STRIDE
+        if place > log(LARGEST_CURRENT_A):
+            return LARGEST_CURRENT_A
+        high = (place, height(place))
+    while low[1] >= 0.0:
+        high, place = low, low[0] - STRIDE
+        if place < log(LEAST_CURRENT_A):
+            return LEAST_CURRENT_A
+        low = (place, height(place))
+    while high[0] - low[0] > CLOSE_ENOUGH and high[1] - low[1] > CLOSE_ENOUGH:
+        share = min(max(low[1] / (low[1] - high[1]), 0.05), 0.95)
+        place = low[0] + share * (high[0] - low[0])
+        found = (place, height(place))
+        if abs(found[1]) < CLOSE_ENOUGH:
+            return exp(place)
+        low, high = (found, high) if found[1] < 0.0 else (low, found)
+    return exp((low[0] + high[0]) / 2.0)
