@@ -151,6 +151,7 @@ class MainWindow(QMainWindow):
     def _on_loaded(self, engine: "Engine") -> None:
         from welds.gui.card_output import CardOutput
         from welds.gui.page_switch import PageSwitch
+        from welds.gui.pages.job.page import make_job_page
         from welds.gui.pages.setup.presenter import SetupPresenter
         from welds.gui.pages.setup.view import SetupView
         from welds.quantities.units import Units
@@ -158,8 +159,9 @@ class MainWindow(QMainWindow):
         assert self._prompts is not None
         assert self._last_use is not None
         assert self.commands is not None
-        self.presenter = SetupPresenter(engine, self)
+        self.presenter = setup = SetupPresenter(engine, self)
         view = SetupView(self.presenter, engine, self)
+        prompts = self._prompts
         self._output = CardOutput(self.presenter, self._prompts, self.statusBar().showMessage, self)
         self.presenter.units_changed.connect(self._on_units_changed)
         self.presenter.readiness_changed.connect(self._on_readiness_changed)
@@ -168,6 +170,7 @@ class MainWindow(QMainWindow):
         self.pages = PageSwitch(self)
         self.pages.add(self.tr("Set-up"), lambda: view)
         self.pages.add(self.tr("Side by side"), self._make_compare_page)
+        self.pages.add(self.tr("Job"), lambda: make_job_page(engine, setup, prompts, self))
         self.commands.show_pages(self.pages.row)
         self.setCentralWidget(self.pages.stack)
         self.pages.show(SETUP)
