@@ -1,5 +1,6 @@
 """Every message box and file dialog of the program, behind one object that a test can stand in for."""
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -28,6 +29,11 @@ class Prompts(QObject):
         super().__init__(window)
         self._window = window
 
+    @property
+    def window(self) -> QWidget:
+        """The window that dialogs belong to."""
+        return self._window
+
     def ask_save_path(self, title: str, suggested: str, kinds: str) -> Path | None:
         """Ask where to write a file; None when the person thinks better of it."""
         chosen, _kind = QFileDialog.getSaveFileName(self._window, title, suggested, kinds)
@@ -47,6 +53,11 @@ class Prompts(QObject):
         """Ask for one line; None when the person thinks better of it."""
         text, is_accepted = QInputDialog.getText(self._window, title, question)
         return text.strip() if is_accepted and text.strip() else None
+
+    def ask_choice(self, title: str, question: str, choices: Sequence[str]) -> str | None:
+        """Ask for one of a list; None when the person thinks better of it."""
+        chosen, is_accepted = QInputDialog.getItem(self._window, title, question, list(choices), 0, False)
+        return chosen if is_accepted else None
 
     def confirm(self, title: str, text: str, button: str) -> bool:
         """Ask before something that is hard to take back; the words on the button say what it does."""

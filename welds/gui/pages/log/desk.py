@@ -48,9 +48,22 @@ class LogDesk(QObject):
         """True where the person chose to open a log only to read it."""
         return self._is_read_only
 
-    def ask(self, work: "Callable[[Logbook], Any]", done: Callable[[Any], None], key: str = "") -> None:
+    def ask(
+        self,
+        work: "Callable[[Logbook], Any]",
+        done: Callable[[Any], None],
+        key: str = "",
+        refused: Tell | None = None,
+    ) -> None:
         """Read from the log; a newer question of the same key takes this one's place."""
-        self._jobs.submit(lambda: work(self._opened()), done, self._on_failed, key)
+
+        def failed(error: Exception) -> None:
+            if refused is None:
+                self._on_failed(error)
+            else:
+                self._on_refused(error, refused)
+
+        self._jobs.submit(lambda: work(self._opened()), done, failed, key)
 
     def write(self, work: "Callable[[Logbook], Any]", done: Callable[[Any], None], refused: Tell) -> None:
         """Change the log; `refused` hears of whatever kept it from being done."""
@@ -95,7 +108,7 @@ class LogDesk(QObject):
 
     def switch(self, address: str) -> None:
         """Use another log from now on."""
-        place = place_of(address)
+        place = place_of(address or None)
         self._is_read_only, self._closed_by = False, None
 
         def work() -> "Logbook":

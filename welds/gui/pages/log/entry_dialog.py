@@ -1,6 +1,6 @@
 """Writing a weld down: what was welded, what was set, what came of it; the last click says how and logs it."""
 
-from collections.abc import Callable
+from collections.abc import Mapping
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeyEvent
@@ -44,17 +44,12 @@ class EntryDialog(QDialog):
     logged = Signal(object)
     left = Signal(object, bool)
 
-    def __init__(
-        self,
-        form: EntryForm,
-        prompts: Prompts,
-        photos: Callable[[Photo], bytes | None] | None = None,
-        parent: QWidget | None = None,
-    ) -> None:
+    def __init__(self, form: EntryForm, prompts: Prompts, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.form, self._prompts = form, prompts
         self._words = OptionWords(self)
         self._is_done = False
+        self._thumbnails: Mapping[str, bytes | None] = {}
         is_change = form.entry is not None
         self.setWindowTitle(self.tr("Change a logged weld") if is_change else self.tr("Log a weld"))
         self.resize(1180, 690)
@@ -86,6 +81,11 @@ class EntryDialog(QDialog):
         field = self._fields.get(getattr(error, "field", ""))
         if field is not None:
             field.setFocus()
+
+    def show_thumbnails(self, thumbnails: Mapping[str, bytes | None]) -> None:
+        """Show the pictures that are in the log already."""
+        self._thumbnails = thumbnails
+        self._show_pictures()
 
     def finish(self) -> None:
         """Close: the weld is in the log, or kept on this computer."""
@@ -252,7 +252,9 @@ class EntryDialog(QDialog):
         pictures = self.form.pictures
         self.pictures.show_names([each.name for each in pictures])
         for place, picture in enumerate(pictures):
-            if not isinstance(picture, Photo):
+            if isinstance(picture, Photo):
+                self.pictures.show_picture(place, self._thumbnails.get(picture.sha256))
+            else:
                 self.pictures.show_file(place, picture)
 
     def _on_add_pictures(self) -> None:

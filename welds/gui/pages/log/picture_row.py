@@ -49,12 +49,17 @@ class PictureRow(QWidget):
 
     def show_pictures(self, pictures: Sequence[bytes | None]) -> None:
         """Put the pictures on their buttons; one that is gone says so."""
-        for button, content in zip(self.buttons, pictures, strict=False):
-            pixmap = QPixmap()
-            if content is not None and pixmap.loadFromData(content):
-                button.setIcon(_fitted(pixmap))
-            else:
-                button.setToolTip(self.tr("This picture cannot be shown: its file is gone or of a kind unknown."))
+        for place, content in enumerate(pictures[: len(self.buttons)]):
+            self.show_picture(place, content)
+
+    def show_picture(self, place: int, content: bytes | None) -> None:
+        """Put a picture on its button; one that is gone says so."""
+        pixmap = QPixmap()
+        if content is not None and pixmap.loadFromData(content):
+            self.buttons[place].setIcon(_fitted(pixmap))
+        else:
+            gone = self.tr("This picture cannot be shown: its file is gone, or of a kind that cannot be drawn.")
+            self.buttons[place].setToolTip(gone)
 
     def show_file(self, place: int, file: Path) -> None:
         """Put a picture file on its button, turned as the camera noted."""

@@ -1,0 +1,86 @@
+"""The bars above the log: what is wrong with it, what was just done, what was begun and not logged."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from welds.errors import LogbookUnavailableError
+from welds.gui.pages.log.entering import draft_words
+from welds.gui.pages.log.presenter import Undo
+from welds.gui.widgets.notice_bar import NoticeBar
+
+GO_ON, THROW_AWAY, UNDO, CLOSE = "go-on", "throw-away", "undo", "close"
+
+
+class Notices(QWidget):
+    """Shows the bars that are needed; reports what the person wants done."""
+
+    way_chosen = Signal(str)
+    undo_wanted = Signal()
+    draft_wanted = Signal(object)
+    draft_unwanted = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.trouble = NoticeBar("refusal", self)
+        self.trouble.chosen.connect(self.way_chosen)
+        self.remarks = NoticeBar("warn", self)
+        self.remarks.chosen.connect(lambda _name: self.remarks.show_notice(""))
+        self.undo = NoticeBar("good", self)
+        self.undo.chosen.connect(self._on_undo_chosen)
+        self.draft = NoticeBar("warn", self)
+        self.draft.chosen.connect(self._on_draft_chosen)
+        self._name, self._draft = "", dict[str, Any]()
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(6)
+        for bar in (self.trouble, self.remarks, self.draft, self.undo):
+            layout.addWidget(bar)
+
+    def show_trouble(
+        self, trouble: LogbookUnavailableError | None, ways_out: Sequence[tuple[str, str]]
+    ) -> None:
+        """Say what is wrong with the log, and offer what can be done."""
+        words = "" if trouble is None else f"{trouble.problem[:1].upper()}{trouble.problem[1:]}.\n{trouble.log}"
+        self.trouble.show_notice(words, ways_out)
+
+    def show_remarks(self, remarks: Sequence[str], *, is_read_only: bool) -> None:
+        """Say what the person should know although the log works."""
+        read_only = [self.tr("This log was opened to read only: nothing can be written.")] if is_read_only else []
+        words = "\n".join((*read_only, *(f"{each[:1].upper()}{each[1:]}." for each in remarks)))
+        self.remarks.show_notice(words, () if is_read_only else ((CLOSE, self.tr("Understood")),))
+
+    def show_undo(self, undo: Undo | None) -> None:
+        """Say what was done, with the button that takes it back."""
+        if undo is None:
+            self.undo.show_notice("")
+            return
+        button = self.tr("Do it again") if undo.is_redo else self.tr("Undo")
+        self.undo.show_notice(undo.words, ((UNDO, button), (CLOSE, self.tr("Close"))))
+
+    def show_drafts(self, drafts: Mapping[str, Mapping[str, Any]]) -> None:
+        """Say that a weld was begun; the newest is offered first."""
+        if not drafts:
+            self.draft.show_notice("")
+            return
+        self._name, self._draft = list(drafts.items())[-1]  # type: ignore[assignment]
+        more = "" if len(drafts) == 1 else self.tr(" and {count} more").format(count=len(drafts) - 1)
+        words = self.tr("Begun and not logged: {what}{more}.").format(
+            what=draft_words(self._draft), more=more
+        )
+        self.draft.show_notice(words, ((GO_ON, self.tr("Go on")), (THROW_AWAY, self.tr("Throw away"))))
+
+    def _on_undo_chosen(self, name: str) -> None:
+        if name == UNDO:
+            self.undo_wanted.emit()
+        else:
+            self.undo.show_notice("")
+
+    def _on_draft_chosen(self, name: str) -> None:
+        self.draft.show_notice("")
+        if name == GO_ON:
+            self.draft_wanted.emit(self._draft)
+        else:
+            self.draft_unwanted.emit(self._name)
