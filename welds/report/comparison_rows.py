@@ -172,7 +172,7 @@ def _change(
     The distance is taken before rounding: 87 and 94 A are shown as 85 and 95 A, and lie 7 A apart.
     """
     if line.start == basis.start:
-        return f"range; base {basis.range_text}" if basis.range else "range"
+        return f"base {basis.range_text or basis.second or basis.start_text}"
     if before.band is None or after.band is None or basis.unit != line.unit:
         return f"instead of {basis.start_text}"
     first, second = (

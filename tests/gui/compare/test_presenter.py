@@ -3,6 +3,7 @@
 import pytest
 
 from tests.gui.compare.conftest import CARD
+from welds.gui.pages.compare.presenter import ComparePresenter
 from welds.quantities.units import Units
 
 
@@ -119,8 +120,6 @@ def test_a_machine_from_its_file(presenter, tmp_path):
 
 
 def test_a_gauge_stays_the_same_sheet_in_another_metal(qapp, real_engine):
-    from welds.gui.pages.compare.presenter import ComparePresenter
-
     made = ComparePresenter(real_engine)
     made.take_card({**CARD, "thickness": "14 ga", "joint": "butt"}, Units.METRIC)
     made.choose_kind("metal")

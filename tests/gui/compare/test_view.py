@@ -2,13 +2,15 @@
 
 import csv
 
+import numpy as np
 import pytest
 from PySide6.QtCore import QEvent, Qt
-from PySide6.QtGui import QAccessible
+from PySide6.QtGui import QAccessible, QImage
 from PySide6.QtWidgets import QWidget
 
 from tests.gui.compare.conftest import CARD
 from tests.gui.fakes import FakePrompts
+from welds.gui.drawing.export import png, svg
 from welds.gui.pages.compare.outputs import CompareOutput
 from welds.gui.pages.compare.presenter import ComparePresenter
 from welds.gui.pages.compare.view import CURVES, WAVES, CompareView
@@ -150,6 +152,36 @@ def test_the_curves_are_saved(page, qtbot, tmp_path, ending):
     else:
         assert data.startswith({"png": b"\x89PNG", "svg": b"<?xml"}[ending])
     assert page.said[-1].startswith("Saved as")
+
+
+def test_the_saved_picture_is_the_one_on_show(page, qtbot, tmp_path):
+    """At 96 dots an inch a saved pixel is one on the screen; smoothing may differ, places may not."""
+    page.show_page(CURVES)
+    qtbot.waitUntil(lambda: bool(page.curves.curves))
+    chart = page.curves.chart
+    qtbot.wait(30)
+    seen = chart.grab().toImage().convertToFormat(QImage.Format.Format_Grayscale8)
+    saved = QImage.fromData(png(chart.width(), chart.height(), chart.paint_picture, dpi=96))
+    saved = saved.convertToFormat(QImage.Format.Format_Grayscale8)
+    assert saved.size() == seen.size()
+    one, two = (
+        np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), image.bytesPerLine()).astype(int)
+        for image in (seen, saved)
+    )
+    dark = (one < 128).mean()
+    assert dark > 0.005
+    assert (abs(one - two) > 90).mean() < 0.2 * dark
+
+
+def test_the_svg_holds_words_and_the_same_number_of_lines(page, qtbot):
+    page.show_page(CURVES)
+    qtbot.waitUntil(lambda: bool(page.curves.curves))
+    chart = page.curves.chart
+    text = svg(chart.width(), chart.height(), chart.paint_picture).decode("utf-8")
+    for words in ("Thickness [mm]", "Current [A]", "Tee", "schedule row, printed"):
+        assert words in text
+    assert "nan" not in text
+    assert "<image" not in text
 
 
 def test_the_waves_are_saved(page, tmp_path):

@@ -15,7 +15,7 @@ GAP_PX = 12
 MOST_KEPT = 4000
 LONGEST_FIGURE, LONGEST_CHANGE = 24, 32
 """Longer starts are sentences; longer changes repeat one, and the base stands beside it anyway."""
-ROOMY_FROM_PX = 300
+ROOMY_FROM_PX = 280
 """A column at least this wide has room for the reason inside the cell."""
 _LEFT_TOP = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
 _WRAPPED = _LEFT_TOP | Qt.TextFlag.TextWordWrap
@@ -47,6 +47,10 @@ class CellPaint(QStyledItemDelegate):
         """Return the height that the tallest of these cells needs in columns of this width."""
         fonts = self._fonts_for(font)
         return max(self._height(cell, width - 2 * PAD_X, fonts) for cell in cells)
+
+    def label_height(self, label: str, width: int, font: QFont) -> int:
+        """Return the height of a row's name at the left of the table, which may be in hand and then bold."""
+        return self._fonts_for(font).bold.height(label, width) + PAD_Y
 
     def sizeHint(self, option: QStyleOptionViewItem, _index: QModelIndex | QPersistentModelIndex) -> QSize:
         return QSize(120, QFontMetrics(option.font).height() + 2 * PAD_Y)
@@ -96,7 +100,7 @@ class CellPaint(QStyledItemDelegate):
         head = inner.adjusted(SIGN_PX if sign else 0, 0, 0, 0)
         painter.setPen(QColor(colours.ink if cell.line else colours.soft_ink))
         taken = _write(painter, head, cell.text, fonts.of(cell))
-        beside, below = _small_lines(cell, inner.width())
+        beside, below = _small_lines(cell, inner.width(), fonts)
         if beside:
             painter.setPen(QColor(colours.soft_ink))
             left = taken.right() + GAP_PX
@@ -119,7 +123,7 @@ class CellPaint(QStyledItemDelegate):
             return 0
         left = SIGN_PX if cell.is_different else 0
         height = fonts.of(cell).height(cell.text, inner - left)
-        for text in _small_lines(cell, inner)[1]:
+        for text in _small_lines(cell, inner, fonts)[1]:
             height += fonts.small.height(fonts.small.shortened(text, inner), inner)
         return height + 2 * PAD_Y + 3
 
@@ -130,6 +134,15 @@ class _Type:
     def __init__(self, font: QFont) -> None:
         self.font, self.metrics = font, QFontMetrics(font)
         self._heights: dict[tuple[str, int], int] = {}
+        self._widths: dict[str, int] = {}
+
+    def width(self, text: str) -> int:
+        """Return the width of a text on one line."""
+        if text not in self._widths:
+            if len(self._widths) > MOST_KEPT:
+                self._widths.clear()
+            self._widths[text] = self.metrics.horizontalAdvance(text)
+        return self._widths[text]
 
     def height(self, text: str, width: int) -> int:
         """Return the height of a text that wraps in this width."""
@@ -138,7 +151,7 @@ class _Type:
             if len(self._heights) > MOST_KEPT:
                 self._heights.clear()
             room = QRect(0, 0, width, 1000)
-            fits = self.metrics.horizontalAdvance(text) <= width
+            fits = self.width(text) <= width
             self._heights[key] = (
                 self.metrics.height()
                 if fits
@@ -171,21 +184,26 @@ class _Fonts:
 def _write(painter: QPainter, room: QRect, text: str, kind: _Type) -> QRect:
     """Write a text from the top left of the room and return what it takes; most need no wrapping."""
     painter.setFont(kind.font)
-    width = kind.metrics.horizontalAdvance(text)
+    width = kind.width(text)
     if width <= room.width():
         painter.drawText(room.left(), room.top() + kind.metrics.ascent(), text)
         return QRect(room.left(), room.top(), width, kind.metrics.height())
     return painter.drawText(room, int(_WRAPPED), text)
 
 
-def _small_lines(cell: Cell, width: int) -> tuple[str, list[str]]:
+def _small_lines(cell: Cell, width: int, fonts: _Fonts) -> tuple[str, list[str]]:
     """Return what stands beside the figure, where the column is wide, and the lines below it."""
     range_text = cell.line.range_text if cell.line else ""
     change = cell.change if cell.is_different and len(cell.change) <= LONGEST_CHANGE else ""
+    both = (range_text, change) if cell.mark is Mark.OTHER else (change, range_text)
+    parts = [text for text in both if text]
     if width + 2 * PAD_X < ROOMY_FROM_PX:
-        return "", [text for text in (change, range_text) if text]
-    beside = "    ".join(text for text in (change, range_text) if text)
+        return "", parts
     reason = [cell.why[0]] if cell.is_different and cell.why else []
     if len(cell.text) > LONGEST_FIGURE:
         return "", reason
-    return beside, reason
+    room = width - fonts.of(cell).width(cell.text) - GAP_PX - (SIGN_PX if cell.is_different else 0)
+    beside = "    ".join(parts)
+    if fonts.small.width(beside) <= room:
+        return beside, reason
+    return parts[0], [*parts[1:], *reason]

@@ -7,7 +7,7 @@ from PySide6.QtCore import QRect, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QHeaderView, QWidget
 
-from welds.advice.request import Request
+from welds.advice.request import Joint
 from welds.gui.colours import Colours
 from welds.gui.drawing.ink import DARK, LIGHT
 from welds.gui.drawing.joint import paint_joint_tile
@@ -29,7 +29,9 @@ class Head:
     """One column's head."""
 
     title: str
-    request: Request
+    joint: Joint
+    ratio: float
+    """Thickness of the second piece over the first: all that the picture shows of them."""
     has_card: bool
 
 
@@ -54,8 +56,11 @@ class ColumnHeader(QHeaderView):
 
     def show_heads(self, heads: Sequence[Head], base: int, current: Callable[[], int]) -> None:
         """Show these heads; `current` says which column has the keyboard."""
+        self._current = current
+        if (list(heads), base) == (list(self._heads), self._base):
+            return
         before = self.sizeHint()
-        self._heads, self._base, self._current = heads, base, current
+        self._heads, self._base = heads, base
         if self.sizeHint() != before:
             self.updateGeometry()
             self.geometriesChanged.emit()
@@ -95,10 +100,8 @@ class ColumnHeader(QHeaderView):
         self, painter: QPainter, area: QRectF, head: Head, ground: str, colours: Colours
     ) -> None:
         """Draw the section; kept, since it changes with the ratio of the thicknesses alone."""
-        request = head.request
-        ratio = (request.other_thickness_mm or request.thickness_mm) / request.thickness_mm
         size = area.size().toSize()
-        key = (request.joint.value, round(ratio, 2), size.width(), size.height(), ground)
+        key = (head.joint.value, head.ratio, size.width(), size.height(), ground)
         if key not in self._pictures:
             if len(self._pictures) > MOST_PICTURES:
                 self._pictures.clear()
@@ -110,7 +113,7 @@ class ColumnHeader(QHeaderView):
             drawing = QPainter(picture)
             try:
                 room = QRectF(0.0, 0.0, size.width(), size.height())
-                paint_joint_tile(drawing, room, request.joint, 1.0, ratio, ink)
+                paint_joint_tile(drawing, room, head.joint, 1.0, head.ratio, ink)
             finally:
                 drawing.end()
             self._pictures[key] = picture

@@ -59,10 +59,7 @@ class ColumnSet:
         return replace(self, base=place)
 
     @staticmethod
-    def varying(kind: str, values: Sequence[str], present: str) -> "ColumnSet":
-        """Return one column for each value, the present card's value as the base, at most eight."""
-        chosen = list(values[:MOST])
-        return ColumnSet(
-            tuple(Change({kind: value}) for value in chosen),
-            chosen.index(present) if present in chosen else 0,
-        )
+    def of(changes: Sequence[Change], base: Change) -> "ColumnSet":
+        """Return these columns, at most eight, held against the base where it is one of them."""
+        chosen = tuple(changes[:MOST])
+        return ColumnSet(chosen, chosen.index(base) if base in chosen else 0)

@@ -61,13 +61,24 @@ class _WideSample(ItemSample):  # type: ignore[misc]
             super().paint(painter, *arguments)
 
 
+class _PlainAxis(pg.AxisItem):  # type: ignore[misc]
+    """An axis drawn straight into the painter: a kept picture would be scaled by each paper's own dots."""
+
+    def paint(self, painter: QPainter, *_arguments: object) -> None:
+        specs = self.generateDrawSpecs(painter)
+        if specs is not None:
+            painter.save()
+            self.drawPicture(painter, *specs)
+            painter.restore()
+
+
 class CurveChart(pg.PlotWidget):  # type: ignore[misc]
     """Wheel and drag zoom and pan; arrows move the read-out, plus and minus zoom, 0 shows everything."""
 
     read_out = Signal(str)
 
     def __init__(self, words: ChartWords, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+        super().__init__(parent, axisItems={side: _PlainAxis(side) for side in ("bottom", "left")})
         self._words = words
         self._curves: tuple[CurrentCurve, ...] = ()
         self._units = Units.METRIC
@@ -135,7 +146,8 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
         assert self._colours is not None
         painter.fillRect(area, QColor(self._colours.sheet))
         self._pointer.setVisible(False)
-        self.scene().render(painter, area, self.viewRect(), Qt.AspectRatioMode.KeepAspectRatio)
+        self.scene().prepareForPaint()
+        self.scene().render(painter, area, self.sceneRect(), Qt.AspectRatioMode.KeepAspectRatio)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         box, key = self.getPlotItem().getViewBox(), Qt.Key(event.key())
@@ -182,11 +194,13 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
             ribbon = pg.FillBetweenItem(low, high, brush=fill)
             ribbon.setZValue(-10)
             plot.addItem(ribbon)
-        line = pg.PlotCurveItem(
-            across, np.array(curve.start_a), pen=style.pen(self._colours, 2.4), antialias=True,
-            connect="finite", name=curve.title,
-        )  # fmt: skip
-        plot.addItem(line)
+        for number, part in enumerate(_runs(curve.start_a)):
+            name = None if number else curve.title
+            pen = style.pen(self._colours, 2.4)
+            line = pg.PlotCurveItem(
+                across[part], np.array(curve.start_a[part]), pen=pen, antialias=True, name=name
+            )
+            plot.addItem(line)
         for point in curve.points:
             bar = pg.PlotCurveItem(
                 np.full(2, self._across(point.thickness_mm)), np.array([point.low_a, point.high_a]),
@@ -218,7 +232,13 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
         shape, is_filled = SHAPES[basis]
         brush = pg.mkBrush(colour if is_filled else QColor(self._colours.sheet))
         return pg.ScatterPlotItem(
-            list(across), list(up), symbol=shape, size=POINT_PX, pen=pg.mkPen(colour, width=1.6), brush=brush
+            list(across),
+            list(up),
+            symbol=shape,
+            size=POINT_PX,
+            pen=pg.mkPen(colour, width=1.6),
+            brush=brush,
+            useCache=False,
         )
 
     def _across(self, thickness_mm: float) -> float:

@@ -7,14 +7,14 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 
 from welds.advice.card import Card
-from welds.advice.equipment import GENERIC, Equipment
+from welds.advice.equipment import Equipment
 from welds.advice.request import Request
 from welds.errors import WeldsError
 from welds.gui.engine import Engine, Fields
 from welds.gui.pages.compare.column_set import Change, ColumnSet
 from welds.gui.pages.compare.vary import Vary
 from welds.quantities.units import Units
-from welds.report.comparison import Asked, Column, Comparison, compare, heading, titles
+from welds.report.comparison import Asked, Comparison, compare, heading, titles
 from welds.report.comparison_rows import RowGroup, row_groups
 from welds.report.current_curve import CurrentCurve, current_curve
 
@@ -124,11 +124,9 @@ class ComparePresenter(QObject):
         self.values_changed.emit()
         if not self._is_kept:
             values = self.vary.first_values(kind, self._fields, self._units)
-            self._columns = (
-                ColumnSet()
-                if kind == "machine"
-                else ColumnSet.varying(kind, values, self.vary.present(kind, self._fields))
-            )
+            changes = [self.vary.change(kind, value) for value in values] or [Change()]
+            present = self.vary.change(kind, self.vary.present(kind, self._fields))
+            self._columns = ColumnSet.of(changes, present)
         self._answer()
 
     def keep_columns(self, keep: bool) -> None:
@@ -137,20 +135,17 @@ class ComparePresenter(QObject):
 
     def ticked(self) -> tuple[str, ...]:
         """Return the values of the present kind that have a column."""
-        return tuple(
-            change.fields[self._kind]
-            for change in self._columns.changes
-            if set(change.fields) == {self._kind}
-        )
+        values = (self.vary.value_of(self._kind, change) for change in self._columns.changes)
+        return tuple(value for value in values if value)
 
     def tick(self, values: tuple[str, ...]) -> None:
         """Have a column for each of these values of the present kind, beside the columns of other kinds."""
         columns = self._columns
         for value in self.ticked():
             if value not in values:
-                columns = columns.without(columns.changes.index(Change({self._kind: value})))
+                columns = columns.without(columns.changes.index(self.vary.change(self._kind, value)))
         for value in values:
-            columns = columns.with_change(Change({self._kind: value}))
+            columns = columns.with_change(self.vary.change(self._kind, value))
         self._set_columns(columns)
         if set(self.ticked()) != set(values):
             self.values_changed.emit()
@@ -225,7 +220,7 @@ class ComparePresenter(QObject):
         shown, tables = self._shown, self._engine.tables
         assert shown is not None
         named = [
-            (title, column, change.equipment or GENERIC)
+            (title, column, change.equipment or self.vary.equipment())
             for title, column, change in zip(
                 shown.titles, shown.comparison.columns, self._columns.changes, strict=True
             )
@@ -262,28 +257,28 @@ class ComparePresenter(QObject):
         here_mm = self.base_thickness_mm
         self.base_changed.emit(here_mm, self._engine.understood(here_mm, units))
         self.shown_changed.emit(self._shown)
-        keys = tuple(self._curve_key(column) for column in comparison.columns)
+        keys = tuple(
+            (replace(column.request, thickness_mm=1.0), change.equipment or self.vary.equipment())
+            for column, change in zip(comparison.columns, self._columns.changes, strict=True)
+        )
         if keys != self._curve_keys:
             self._curve_keys = keys
             self.curves_outdated.emit()
 
     def _compared(self) -> Comparison:
+        present = self.vary.equipment()
         asked = [
-            Asked(self._engine.request(self._asked(change)), change.equipment or GENERIC)
+            Asked(self._engine.request(self._asked(change)), change.equipment or present)
             for change in self._columns.changes
         ]
         return compare(asked, self._card, self._columns.base)
 
     def _card(self, request: Request, equipment: Equipment) -> Card:
-        if equipment is GENERIC:
+        if equipment == self.vary.equipment():
             return self._engine.card(request)
         from welds.advice.advise import advise
 
         return advise(request, self._engine.tables, equipment)
-
-    def _curve_key(self, column: Column) -> object:
-        """Return what a column's curve depends on: all but its own thickness."""
-        return replace(column.request, thickness_mm=1.0), column.machine
 
     def _asked(self, change: Change) -> dict[str, str | tuple[str, ...]]:
         return self._for_process(change.of(self._fields))

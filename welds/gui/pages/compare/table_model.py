@@ -103,6 +103,7 @@ class ComparisonModel(QAbstractTableModel):
 
     def _replace(self, shown: Shown | None, is_folded: bool) -> None:
         before, columns = [row.name for row in self._rows], self.columnCount()
+        titles = self._shown.titles if self._shown else ()
         self._is_folded = is_folded
         everything = tuple(row for group in shown.groups for row in group.rows) if shown else ()
         rows = tuple(row for row in everything if row.is_different or not is_folded) or everything
@@ -113,6 +114,8 @@ class ComparisonModel(QAbstractTableModel):
         if not is_same_shape:
             self.endResetModel()
             return
+        assert self._shown is not None
         if rows:
             self.dataChanged.emit(self.index(0, 0), self.index(len(rows) - 1, columns - 1))
-        self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, columns - 1)
+        if titles != self._shown.titles:
+            self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, columns - 1)

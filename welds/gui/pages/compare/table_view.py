@@ -4,12 +4,13 @@ from PySide6.QtCore import QItemSelectionModel, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QTableView, QWidget
 
+from welds.advice.request import Request
 from welds.gui.pages.compare.cell_paint import CellPaint
 from welds.gui.pages.compare.column_header import ColumnHeader, Head, RowHeader
 from welds.gui.pages.compare.presenter import Shown
 from welds.gui.pages.compare.table_model import ComparisonModel
 
-LABEL_PX = 162
+LABEL_PX, LABEL_PAD_PX = 162, 16
 LEAST_ROW_PX = 28
 
 
@@ -95,7 +96,7 @@ class ComparisonTable(QTableView):
             return
         self._paint.base_column = shown.pinned
         heads = [
-            Head(title, each.request, each.card is not None)
+            Head(title, each.request.joint, _ratio(each.request), each.card is not None)
             for title, each in zip(shown.titles, shown.comparison.columns, strict=True)
         ]
         self.heads.show_heads(heads, shown.pinned, lambda: self.current_cell()[1])
@@ -108,7 +109,7 @@ class ComparisonTable(QTableView):
             column = min(column if column >= 0 else first, len(heads) - 1)
             if (row, column) != self.current_cell():
                 self.choose(row, column)
-        self._on_current_changed()
+        self.cell_chosen.emit(*self.current_cell())
 
     def _set_heights(self) -> None:
         count = self.comparison.columnCount()
@@ -116,7 +117,11 @@ class ComparisonTable(QTableView):
             return  # resized in the middle of a reset: the header does not know its rows yet
         width = self.viewport().width() // count
         for place, row in enumerate(self.comparison.rows):
-            height = max(LEAST_ROW_PX, self._paint.row_height(row.cells, width, self.font()))
+            height = max(
+                LEAST_ROW_PX,
+                self._paint.row_height(row.cells, width, self.font()),
+                self._paint.label_height(row.label, LABEL_PX - LABEL_PAD_PX, self.font()),
+            )
             if self.rowHeight(place) != height:
                 self.setRowHeight(place, height)
 
@@ -132,3 +137,7 @@ class ComparisonTable(QTableView):
         self.heads.viewport().update()
         self.verticalHeader().viewport().update()
         self.cell_chosen.emit(row, column)
+
+
+def _ratio(request: Request) -> float:
+    return round((request.other_thickness_mm or request.thickness_mm) / request.thickness_mm, 2)

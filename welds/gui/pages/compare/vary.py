@@ -1,12 +1,15 @@
 """What can be varied from column to column, and the values that are offered for it."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from PySide6.QtCore import QObject
 
+from welds.advice.equipment import GENERIC, Equipment
 from welds.advice.request import Joint, Process
 from welds.errors import WeldsError
 from welds.gui.engine import Engine, Fields
+from welds.gui.pages.compare.column_set import Change
 from welds.gui.pages.setup.options import Options, OptionWords
 from welds.quantities.units import Units
 
@@ -38,7 +41,7 @@ class Vary(QObject):
         return tuple((kind, words[kind]) for kind in KINDS)
 
     def values(self, kind: str, base: Fields, units: Units) -> Options:
-        """Return (value, words) that can be ticked; metals and machines are added by name."""
+        """Return (value, words) that can be ticked; metals are added by name."""
         if kind == "joint":
             is_tig = base.get("process") == Process.TIG
             return tuple(each for each in self._words.joints() if not (is_tig and each[0] == Joint.PLUG))
@@ -48,13 +51,37 @@ class Vary(QObject):
             return self._words.processes()
         if kind == "position":
             return tuple((value, value) for value, _words in self._words.positions())
-        return self._words.hands() if kind == "hand" else ()
+        if kind == "hand":
+            return self._words.hands()
+        return tuple((name, name) for name in self.machines()) if kind == "machine" else ()
+
+    def machines(self) -> Mapping[str, Equipment]:
+        """Return the machines of the person's bench by name, each with the shelf beside it."""
+        in_use = getattr(self._engine, "bench", None)
+        bench = in_use.kept.bench if in_use is not None else None
+        if bench is None:
+            return {}
+        return {machine.name: replace(bench, in_use=machine.name).equipment() for machine in bench.machines}
+
+    def change(self, kind: str, value: str) -> Change:
+        """Return what a column of this value asks differently."""
+        if kind == "machine":
+            return Change({}, self.machines().get(value))
+        return Change({kind: value})
+
+    def value_of(self, kind: str, change: Change) -> str:
+        """Return the value of this kind that a column varies, or nothing where it varies anything else."""
+        if kind == "machine":
+            return change.equipment.machine.name if change.equipment is not None and not change.fields else ""
+        return change.fields[kind] if set(change.fields) == {kind} else ""
 
     def first_values(self, kind: str, base: Fields, units: Units) -> Sequence[str]:
         """Return what stands side by side as soon as a kind is chosen; the present value among them."""
         present = self.present(kind, base)
         values = [value for value, _words in self.values(kind, base, units)]
-        if kind in ("metal", "machine"):
+        if kind == "machine":
+            return values
+        if kind == "metal":
             return (present,)
         if present not in values:
             values.insert(0, present)
@@ -62,8 +89,15 @@ class Vary(QObject):
 
     def present(self, kind: str, base: Fields) -> str:
         """Return the present card's value."""
+        if kind == "machine":
+            return self.equipment().machine.name
         value = base.get(kind, "")
         return value if isinstance(value, str) else ""
+
+    def equipment(self) -> Equipment:
+        """Return the machine and shelf that the present card is for."""
+        in_use = getattr(self._engine, "bench", None)
+        return GENERIC if in_use is None else in_use.equipment
 
     def _thicknesses(self, base: Fields, units: Units) -> Options:
         """Return the present thickness between the named ones on either side of it."""

@@ -218,11 +218,12 @@ class CompareView(QWidget):
         page = self._stack.currentWidget()
         if page is self.curves and self.curves.chart is not None:
             chart, curves = self.curves.chart, self.curves.curves
+            size = chart.width(), chart.height()
             self._output.save_picture(
                 "current-over-thickness",
                 {
-                    ".png": lambda path: write_picture(path, *PICTURE_PX, chart.paint_picture),
-                    ".svg": lambda path: write_picture(path, *PICTURE_PX, chart.paint_picture),
+                    ".png": lambda path: write_picture(path, *size, chart.paint_picture),
+                    ".svg": lambda path: write_picture(path, *size, chart.paint_picture),
                     ".csv": lambda path: write_text(path, curves_csv(curves)),
                 },
             )

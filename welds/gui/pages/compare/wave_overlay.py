@@ -10,6 +10,8 @@ from welds.advice.card import Card
 from welds.gui.colours import Colours
 from welds.gui.drawing.wave import Wave
 from welds.gui.pages.compare.line_styles import style_of
+from welds.quantities.display import show
+from welds.quantities.units import Units
 
 MARGIN, LEGEND_LINE, STRIP_PX = 16.0, 24.0, 96.0
 AXIS_PX = 46.0
@@ -89,7 +91,8 @@ def _paint_legend(painter: QPainter, inner: QRectF, lines: Sequence[WaveLine], c
     """Write one line for each wave, two abreast where they fit; return the height."""
     metrics = QFontMetricsF(painter.font())
     texts = [
-        f"{line.title}: {line.frequency_hz:.0f} Hz, {line.negative_percent:.0f} % EN, {line.current_a:.0f} A"
+        f"{line.title}: {show(line.frequency_hz, 'Hz', 'ac_frequency', Units.METRIC)},"
+        f" {line.negative_percent:.0f} % EN, {show(line.current_a, 'A', 'current', Units.METRIC)}"
         for line in lines
     ]
     widest = max(metrics.horizontalAdvance(text) for text in texts) + 60.0
@@ -122,18 +125,18 @@ def _paint_plot(
         level = middle - share * half * highest / top_a
         painter.drawText(QRectF(plot.left() - 60.0, level - 10.0, 54.0, 20.0), _RIGHT, text)
     _paint_time(painter, plot, window_ms, thin, colours, words)
-    painter.setClipRect(plot.adjusted(0, -2, 0, 2))
     for line in lines:
         cycles = int(window_ms * line.frequency_hz / 1000.0) + 1
         wave = Wave(line.frequency_hz, line.negative_percent / 100.0, cycles)
         curve = QPolygonF()
         for start, end, is_negative in wave.halves():
+            if start >= window_ms:
+                break
             level = middle + (1.0 if is_negative else -1.0) * half * line.current_a / top_a
-            for ms in (start, end):
+            for ms in (start, min(end, window_ms)):
                 curve.append(QPointF(plot.left() + plot.width() * ms / window_ms, level))
         painter.setPen(style_of(line.place).pen(colours, 2.4))
         painter.drawPolyline(curve)
-    painter.setClipping(False)
 
 
 def _paint_time(
