@@ -1,10 +1,11 @@
 """The flat with its bend lines and dimensions, the folded section below it, a ruler to check the print by."""
 
 from collections.abc import Callable, Iterator
+from math import cos, dist, sin
 
 from welds.job.blank import Blank
-from welds.job.fold import fold, outline
-from welds.job.plan_drawing import Layer, PlanDrawing, Stroke, Words, rectangle
+from welds.job.fold import Section, fold, outline
+from welds.job.plan_drawing import Layer, PlanDrawing, Point, Stroke, Words, rectangle
 
 RULER_MM = 100.0
 _LETTERS = (2.5, 6.0)
@@ -29,7 +30,7 @@ def draw_blank(name: str, blank: Blank, width_mm: float | None, length_text: Len
                 (length + letter, width / 2.0), length_text(width), letter, Layer.DIMENSION, is_centred=False
             )
         )
-    section = outline(fold(blank))
+    section = _longest_leg_level(fold(blank))
     lowest = -4.0 * letter - max(y for _, y in section)
     shift = -min(x for x, _ in section)
     folded = tuple((x + shift, y + lowest) for x, y in section)
@@ -40,6 +41,13 @@ def draw_blank(name: str, blank: Blank, width_mm: float | None, length_text: Len
     words.append(Words((0.0, under - 3.0 * letter), text, letter, Layer.RULER, is_centred=False))
     words.append(Words((0.0, width + 10.0 * letter), name, letter, Layer.NOTE, is_centred=False))
     return PlanDrawing(name, tuple(strokes), tuple(words))
+
+
+def _longest_leg_level(section: Section) -> list[Point]:
+    """Turn the section so that it lies as the part would on the bench."""
+    longest = max(section.straights, key=lambda run: dist(run.start, run.end))
+    c, s = cos(-longest.heading), sin(-longest.heading)
+    return [(x * c - y * s, x * s + y * c) for x, y in outline(section)]
 
 
 def _bend_lines(blank: Blank, width: float) -> Iterator[Stroke]:

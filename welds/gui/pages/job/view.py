@@ -33,6 +33,7 @@ from welds.report.job_texts import CUT_HEAD, MATERIAL_HEAD, ORDER_HEAD, SET_UP_H
 from welds.report.text_card import caution_lines
 
 _PICTURE_PX = 420
+_WIDEST_PX = 420
 
 
 class JobView(QWidget):
@@ -136,6 +137,8 @@ class JobView(QWidget):
                 item.setTextAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
                 table.setItem(row, column, item)
         table.resizeColumnsToContents()
+        for column in range(len(head)):
+            table.setColumnWidth(column, min(table.columnWidth(column), _WIDEST_PX))
         table.horizontalHeader().setStretchLastSection(True)
         table.resizeRowsToContents()
         return table
