@@ -87,6 +87,23 @@ def theory(welds: int, scatter: float = 0.15, between: float = 0.10) -> float:
     return float((1.0 / between**2 + welds / scatter**2) ** -0.5)
 
 
+def follow_the_card(truth: float, welds: int, random: np.random.Generator) -> list[float]:
+    """Return how far the card's start was off before each weld, for a person who sets what the card says.
+
+    Not the model's own world: every weld works within 15 % of the current that suits it, whatever was set,
+    and the log shows what was set.
+    """
+    off, log = [], []
+    for _ in range(welds):
+        marks = Marks(*(np.array(each) for each in zip(*log, strict=True))) if log else None
+        start = alone(marks).mean if marks else 0.0
+        off.append(start - truth)
+        suited, tried = truth + random.normal(0.0, 0.08), start + random.normal(0.0, 0.04)
+        apart = tried - suited
+        log.append((0, tried, 0 if abs(apart) < 0.15 else (1 if apart > 0 else -1), 1.0))
+    return off
+
+
 def main() -> None:
     """Print the tables for DEVELOPERS.md."""
     print("| welds | error, all good | theory | error, a quarter bad | 90 % band holds the truth |")
@@ -101,6 +118,11 @@ def main() -> None:
             simulate_fixed(welds, truth, benches=300, seed=welds, scatter=scatter) for welds in (5, 20, 50)
         ]
         print(f"| {truth} | {scatter} |", *(f"{s.error:.3f} ({s.covered:.0%}) |" for s in scores))
+    for truth in (0.1, 0.2, 0.3, -0.3):
+        random = np.random.default_rng(7)
+        off = np.array([follow_the_card(truth, 31, random) for _ in range(40)])
+        errors = np.sqrt((off**2).mean(axis=0))
+        print("| follows the card,", truth, "|", *(f"{errors[n]:.3f} |" for n in (0, 5, 10, 20, 30)))
     noise = [simulate_noise(welds, benches=200, seed=welds) for welds in (5, 20, 50)]
     print("| noise | moved by |", *(f"{each.error:.3f} at most {each.widest:.2f} |" for each in noise))
 

@@ -73,6 +73,7 @@ def _open_to_read(place: Place) -> Logbook:
     """Open what can still be read: no check, no migration, no file written, not even beside it."""
     if place.path is not None and not place.path.exists():
         raise LogbookUnavailableError(place.name, "there is no log to read")
+    notices = []
     store = Store(place, is_read_only=True)
     try:
         version = migrate.version_of(store)
@@ -81,6 +82,7 @@ def _open_to_read(place: Place) -> Logbook:
         if place.path is None:
             raise
         store = Store(place, is_read_only=True, is_immutable=True)
+        notices.append("read as the file stands: what was written last may be missing")
         version = migrate.version_of(store)
     if version is None:
         store.close()
@@ -88,4 +90,6 @@ def _open_to_read(place: Place) -> Logbook:
     if version < HEAD:
         store.close()
         raise InputError("--read-only", place.name, f"a log at version {HEAD}; open it once to write")
-    return Logbook(store)
+    log = Logbook(store)
+    log.notices += notices
+    return log

@@ -108,7 +108,7 @@ def _engine(place: Place, is_read_only: bool, is_immutable: bool) -> Engine:
         assert place.url is not None
         try:
             engine = create_engine(
-                place.url, pool_pre_ping=True, connect_args={"connect_timeout": 10}, pool_size=2
+                place.url, pool_pre_ping=True, connect_args={"connect_timeout": 4}, pool_size=2
             )
         except (ModuleNotFoundError, NoSuchModuleError) as error:
             raise LogbookUnavailableError(
