@@ -190,7 +190,7 @@ def test_the_slider_writes_what_a_person_would_type(presenter):
 
 
 def test_gauge_marks_are_the_metals_own(presenter):
-    """16 ga: 0.0508 in AWG (ASTM B258), 0.0598 in for uncoated sheet steel, 0.0625 in in the US statute gauge."""
+    """16 ga: 0.0508 in AWG (ASTM B258), 0.0598 in for uncoated sheet steel, 0.0625 in by US statute."""
     presenter.restore(CONSOLE_BOX, Units.METRIC)
     sixteen = {}
     for metal in ("5052", "low-carbon", "304"):

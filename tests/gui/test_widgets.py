@@ -22,8 +22,8 @@ METALS = (
     MetalOption("304", "304   stainless", "Stainless", ("304",), "rail brackets"),
 )
 WIRE_FEED = Figure(
-    "wire_feed", "Wire feed", "3.5", "m/min", "138 in/min", "3.0 to 4.0 m/min", "from memory", "not checked", False,
-    (ReasonLine("first", "× 1.08", "a handbook"), ReasonLine("second")), ("slower: less heat",),
+    "wire_feed", "Wire feed", "3.5", "m/min", "138 in/min", "3.0 to 4.0 m/min", "from memory",
+    "not checked", False, (ReasonLine("first", "\N{MULTIPLICATION SIGN} 1.08", "a handbook"), ReasonLine("second")), ("slower: less heat",),
 )  # fmt: skip
 VOLTAGE = Figure("voltage", "Voltage", "17", "V", "", "16 to 18 V", "printed source", "read", True, ())
 
@@ -225,7 +225,13 @@ def test_opening_one_why_closes_the_other_and_shows_factor_and_source(shown):
     first, second = strip.tiles
     first.why.click()
     words = texts_in(strip.reasons)
-    assert {"first", "× 1.08", "a handbook", "second", "Instead: slower: less heat"} <= set(words)
+    assert {
+        "first",
+        "\N{MULTIPLICATION SIGN} 1.08",
+        "a handbook",
+        "second",
+        "Instead: slower: less heat",
+    } <= set(words)
     second.why.click()
     assert not first.why.isChecked()
     assert strip.reasons.isVisible()
@@ -242,7 +248,9 @@ def test_an_open_why_stays_open_on_another_card(shown):
     assert [tile.why.isChecked() for tile in strip.tiles] == [True, False]
 
 
-@pytest.mark.parametrize(("count", "width", "columns"), [(8, 868, 4), (8, 1300, 4), (7, 440, 4), (9, 868, 3), (3, 100, 1)])
+@pytest.mark.parametrize(
+    ("count", "width", "columns"), [(8, 868, 4), (8, 1300, 4), (7, 440, 4), (9, 868, 3), (3, 100, 1)]
+)
 def test_rows_of_the_grid_are_filled_evenly(qapp, count, width, columns):
     holder = QWidget()
     grid = EvenGrid(96 if width == 440 else 196, spacing=8, max_columns=6, parent=holder)
@@ -259,7 +267,10 @@ def test_rows_of_the_grid_are_filled_evenly(qapp, count, width, columns):
     ("text", "short"),
     [
         ("Strip the zinc first. Then weld.", "Strip the zinc first."),
-        ("Keep marked brushes, discs and files for each metal.", "Keep marked brushes, discs and files for each metal."),
+        (
+            "Keep marked brushes, discs and files for each metal.",
+            "Keep marked brushes, discs and files for each metal.",
+        ),
         (
             "Clear or cover everything that burns within 11 m, also behind the panel, with an extinguisher.",
             "Clear or cover everything that burns within 11 m…",

@@ -5,7 +5,16 @@ import sys
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible, QGuiApplication
-from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLabel, QLineEdit, QScrollArea, QSlider, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QComboBox,
+    QLabel,
+    QLineEdit,
+    QScrollArea,
+    QSlider,
+    QWidget,
+)
 
 from tests.gui.sample_cards import CADMIUM, sample_engine
 from welds.advice.card import NOTICE
@@ -20,7 +29,9 @@ SMALLEST_INPUT_PX = 34
 
 
 def words_on(widget: QWidget) -> list[str]:
-    return [label.text() for label in widget.findChildren(QLabel) if label.isVisibleTo(widget) and label.text()]
+    return [
+        label.text() for label in widget.findChildren(QLabel) if label.isVisibleTo(widget) and label.text()
+    ]
 
 
 def type_over(qtbot, line: QLineEdit, text: str) -> None:
@@ -100,7 +111,10 @@ def test_stops_stand_above_warnings_above_figures(window, qtbot):
     window.presenter.set_field("coating", ("cadmium", "galvanised"))
     card = window.view.card
     qtbot.waitUntil(lambda: card.stops.height() > 50)
-    tops = [part.mapTo(card, part.rect().topLeft()).y() for part in (card.stops, card.warnings, card.main, card.big)]
+    tops = [
+        part.mapTo(card, part.rect().topLeft()).y()
+        for part in (card.stops, card.warnings, card.main, card.big)
+    ]
     assert tops == sorted(tops)
     assert len(set(tops)) == 4
 
@@ -285,7 +299,9 @@ def test_everything_that_takes_the_keyboard_has_a_name(full_window):
         and not QAccessible.queryAccessibleInterface(widget).text(QAccessible.Text.Name)
     ]
     assert not nameless
-    boxes = [widget for widget in focusable(full_window) if isinstance(widget, QComboBox | QLineEdit | QSlider)]
+    boxes = [
+        widget for widget in focusable(full_window) if isinstance(widget, QComboBox | QLineEdit | QSlider)
+    ]
     assert len(boxes) >= 10
     assert all(widget.accessibleName() for widget in boxes)
 
@@ -302,7 +318,9 @@ def test_tab_reaches_everything_in_reading_order(full_window, qtbot):
             break
         walked.append(window.focusWidget())
     assert window.focusWidget() is start, "the walk does not come back"
-    grouped = {button for button in focusable(window) if isinstance(button, QAbstractButton) and button.group()}
+    grouped = {
+        button for button in focusable(window) if isinstance(button, QAbstractButton) and button.group()
+    }
     missed = [
         widget.accessibleName() or widget.text()
         for widget in focusable(window)
@@ -312,7 +330,8 @@ def test_tab_reaches_everything_in_reading_order(full_window, qtbot):
     request = window.view.request
     order = [
         request.metal.line, request.thickness.line, request.slider, request.is_different,
-        request.other_metal.line, request.other_thickness.line, request.part, request.solvent, request.position,
+        request.other_metal.line, request.other_thickness.line, request.part, request.solvent,
+        request.position,
         request.rare.button, request.goal, request.gap.line, request.length.line, request.gas, request.wire,
         request.transfer, window.view.card.state, window.view.card.stops.boxes[CADMIUM.rule],
         window.view.card.warnings.button, window.view.card.main.why, window.view.card.big.tiles[0].why,
@@ -356,13 +375,17 @@ def test_nothing_scrolls_sideways_or_is_cut(full_window, qtbot, width, height):
     cut = [
         (label.text(), label.width(), label.sizeHint().width())
         for label in full_window.findChildren(QLabel)
-        if label.isVisibleTo(full_window) and not label.wordWrap() and label.sizeHint().width() > label.width() + 1
+        if label.isVisibleTo(full_window)
+        and not label.wordWrap()
+        and label.sizeHint().width() > label.width() + 1
     ]
     assert not cut
     short = [
         (label.text(), label.height(), label.heightForWidth(label.width()))
         for label in full_window.findChildren(QLabel)
-        if label.isVisibleTo(full_window) and label.wordWrap() and label.heightForWidth(label.width()) > label.height() + 1
+        if label.isVisibleTo(full_window)
+        and label.wordWrap()
+        and label.heightForWidth(label.width()) > label.height() + 1
     ]
     assert not short
 

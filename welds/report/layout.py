@@ -26,8 +26,8 @@ from welds.report.wording import (
 class SettingLine:
     """One setting in words; `start` comes without its unit, `range` and `second` may be empty.
 
-    `second` is the start on the machine's own scale and in the other unit system, or the standard's code behind
-    a plain word.
+    `second` is the start on the machine's own scale and in the other unit system, or the standard's code
+    behind a plain word.
     """
 
     name: str
