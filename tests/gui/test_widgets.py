@@ -23,7 +23,9 @@ METALS = (
 )
 WIRE_FEED = Figure(
     "wire_feed", "Wire feed", "3.5", "m/min", "138 in/min", "3.0 to 4.0 m/min", "from memory",
-    "not checked", False, (ReasonLine("first", "\N{MULTIPLICATION SIGN} 1.08", "a handbook"), ReasonLine("second")), ("slower: less heat",),
+    "not checked", False,
+    (ReasonLine("first", "\N{MULTIPLICATION SIGN} 1.08", "a handbook"), ReasonLine("second")),
+    ("slower: less heat",),
 )  # fmt: skip
 VOLTAGE = Figure("voltage", "Voltage", "17", "V", "", "16 to 18 V", "printed source", "read", True, ())
 
