@@ -1,0 +1,381 @@
+"""The joint cut across to scale, with what melts, what is changed by the heat, and lines of one temperature.
+
+Each piece brings its zones as rings and lines of (across from the weld line, down from the face that the arc
+meets), in mm; where that face lies in the joint is decided here.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from math import cos, radians, sin
+
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
+
+from welds.advice.request import Joint
+from welds.gui.drawing.geometry import JointShape, Outline, Point, bulge, joint_shape
+from welds.gui.drawing.heat_ink import HeatInk
+from welds.gui.drawing.ink import Ink
+from welds.gui.drawing.placing import bounds
+from welds.gui.drawing.strokes import (
+    NO_BRUSH,
+    NO_PEN,
+    View,
+    arrow_head,
+    dashes,
+    dimension,
+    line,
+    pen,
+    polygon,
+    sheet,
+    text_font,
+)
+from welds.quantities.display import show
+from welds.quantities.units import Units
+
+Line = NDArray[np.float64]
+"""Rows of two coordinates in mm."""
+
+ARROW_MM = 0.22
+LEAST_PX = 80.0
+USUAL_CAP = (0.3, 0.12)
+"""Height of a cap nobody has measured: so many mm, and so much of the thickness."""
+
+
+@dataclass(frozen=True)
+class PieceZones:
+    """One piece: closed rings that melt or change, and lines of one temperature."""
+
+    fused: tuple[Line, ...]
+    affected: tuple[Line, ...]
+    fusion_line: tuple[Line, ...]
+    error_lines: tuple[Line, ...]
+    isotherms: tuple[tuple[float, tuple[Line, ...]], ...]
+
+
+@dataclass(frozen=True)
+class ZoneScene:
+    """A joint with the zones of its first and its other piece; `arm_mm` of sheet is shown to each side."""
+
+    joint: Joint
+    first_mm: float
+    other_mm: float
+    gap_mm: float
+    arm_mm: float
+    first: PieceZones
+    other: PieceZones
+    face_width_mm: float
+    root_width_mm: float
+    added_mm2: float | None = None
+    """Section of the added metal where it is known: the wire of a MIG arc."""
+    units: Units = Units.METRIC
+    kept: "ZoneScene | None" = None
+
+
+@dataclass(frozen=True, slots=True)
+class ZoneWords:
+    """What is written under the picture."""
+
+    melted: str
+    affected: str
+    error: str
+    kept: str
+    arc: str
+    filler: str
+
+
+@dataclass(frozen=True, slots=True)
+class _Face:
+    """Where (0, 0) of a piece lies, which way is across, which way is down, and how far it goes across."""
+
+    origin: Point
+    across: Point
+    down: Point
+    reach_mm: float
+
+    def at(self, points: Line) -> Line:
+        across = np.minimum(points[:, 0], self.reach_mm)[:, None]
+        return np.array(self.origin) + across * np.array(self.across) + points[:, 1:] * np.array(self.down)
+
+    def within(self, lines: Iterable[Line]) -> list[Line]:
+        """Return the part of open lines that lies on the piece."""
+        kept = (each[each[:, 0] <= self.reach_mm + 1e-9] for each in lines)
+        return [self.at(each) for each in kept if len(each) > 1]
+
+
+def paint_fused_zone(
+    painter: QPainter, area: QRectF, scene: ZoneScene, ink: Ink, heat: HeatInk, words: ZoneWords
+) -> None:
+    """Draw the section into the rectangle, nothing outside it."""
+    if area.width() < LEAST_PX or area.height() < LEAST_PX:
+        return
+    painter.save()
+    try:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillRect(area, QColor(ink.ground))
+        small = text_font(painter, ink.text_px * 0.9)
+        painter.setFont(small)
+        metrics = QFontMetricsF(small)
+        inner = area.adjusted(10.0, 8.0, -10.0, -6.0)
+        foot = _paint_key(painter, inner, scene, ink, heat, words)
+        shape = _shape(scene)
+        room = inner.adjusted(0.0, 0.0, 0.0, -foot - metrics.height() - 4.0)
+        view = View.fitting(bounds([*(piece.outline for piece in shape.pieces), _arrow(shape, scene)]), room)
+        _paint_metal(painter, scene, shape, view, ink, heat)
+        _paint_lines(painter, scene, shape, view, heat)
+        if scene.kept is not None:
+            _paint_kept(painter, scene.kept, shape, view, ink, heat)
+        _paint_arc_arrow(painter, shape, scene, view, ink)
+        for piece in shape.pieces:
+            start, end = (view.at(point) for point in piece.thickness)
+            dimension(painter, start, end, ink)
+        _paint_temperatures(painter, scene, view, ink, inner)
+        _paint_scale(painter, inner, inner.bottom() - foot, view, scene.units, ink)
+    finally:
+        painter.restore()
+
+
+def _shape(scene: ZoneScene) -> JointShape:
+    return joint_shape(scene.joint, scene.first_mm, scene.other_mm, scene.gap_mm, arm_mm=scene.arm_mm)
+
+
+def _faces(scene: ZoneScene, *, is_first: bool) -> tuple[_Face, ...]:
+    first, other, gap, arm = scene.first_mm, scene.other_mm, scene.gap_mm, scene.arm_mm
+    up, down, left, right = (0.0, 1.0), (0.0, -1.0), (-1.0, 0.0), (1.0, 0.0)
+    joint = scene.joint
+    if joint is Joint.BUTT:
+        thickness, way = (first, left) if is_first else (other, right)
+        return (_Face((0.0, thickness), way, down, arm),)
+    if joint is Joint.EDGE:
+        way = left if is_first else right
+        return (_Face((way[0] * gap / 2.0, 0.0), down, way, arm),)
+    if joint is Joint.OUTSIDE_CORNER:
+        apart = gap / 2.0 / 2.0**0.5
+        if is_first:
+            return (_Face((-apart, first + apart), left, down, arm),)
+        return (_Face((other + apart, -apart), down, left, arm),)
+    if is_first:
+        if joint is Joint.LAP:
+            return (_Face((0.0, gap + first), left, down, arm),)
+        return (_Face((0.0, gap), up, left, arm),)
+    behind = {Joint.LAP: 0.6 * arm, Joint.TEE: first + 0.62 * arm}.get(joint, first)
+    return (_Face((0.0, 0.0), right, down, arm), _Face((0.0, 0.0), left, down, behind))
+
+
+def _pieces(scene: ZoneScene) -> list[tuple[PieceZones, tuple[_Face, ...]]]:
+    return [
+        (scene.first, _faces(scene, is_first=True)),
+        (scene.other, _faces(scene, is_first=False)),
+    ]
+
+
+def _paint_metal(
+    painter: QPainter, scene: ZoneScene, shape: JointShape, view: View, ink: Ink, heat: HeatInk
+) -> None:
+    painter.setPen(dashes(ink.quiet, 1.0, 4.0, 3.0))
+    painter.setBrush(QColor(heat.added))
+    for outline in added_metal(scene, shape):
+        painter.drawPolygon(polygon(view.outline(outline)))
+    edge = pen(ink.line, ink.outline_px)
+    for piece in shape.pieces:
+        colour = ink.first if piece.is_first else ink.other
+        sheet(painter, view.outline(piece.outline), piece.breaks, colour, edge, pen(ink.line, ink.thin_px))
+    for zones, faces in _pieces(scene):
+        for face in faces:
+            _fill(painter, face, zones.affected, view, heat.affected)
+    painter.setPen(edge)
+    for piece in shape.pieces:
+        corners = [view.at(point) for point in piece.outline]
+        for number, start in enumerate(corners):
+            if number not in piece.breaks:
+                painter.drawLine(start, corners[(number + 1) % len(corners)])
+    for zones, faces in _pieces(scene):  # over the edges: where both pieces melt, the joint is gone
+        for face in faces:
+            _fill(painter, face, zones.fused, view, heat.fused, pen(heat.fused, 0.8))
+
+
+def added_metal(scene: ZoneScene, shape: JointShape) -> tuple[Outline, ...]:
+    """Return what stands on the sheets: by its area where that is known, else at a usual size."""
+    first, other, gap, area = scene.first_mm, scene.other_mm, scene.gap_mm, scene.added_mm2
+    thin = min(first, other)
+    if scene.joint is Joint.BUTT:
+        half = scene.face_width_mm / 2.0
+        if not half:
+            return ()
+        high = USUAL_CAP[0] + USUAL_CAP[1] * thin if area is None else 0.75 * area / half
+        cap = bulge((-half, first), (half, other), min(high, half))
+        root = scene.root_width_mm / 2.0
+        drop = min(USUAL_CAP[1] * thin + 0.1, root)
+        return (cap, bulge((-root, 0.0), (root, 0.0), -drop)) if root else (cap,)
+    if scene.joint in (Joint.OUTSIDE_CORNER, Joint.EDGE):
+        return (shape.bead,)
+    leg = min(max(thin, 1.0), 8.0) if area is None else (2.0 * area) ** 0.5
+    rise = min(leg, first) if scene.joint is Joint.LAP else leg
+    run = leg * leg / rise
+    return ((*bulge((run, 0.0), (0.0, rise + gap), -0.08 * leg), (0.0, 0.0)),)
+
+
+def _paint_lines(painter: QPainter, scene: ZoneScene, shape: JointShape, view: View, heat: HeatInk) -> None:
+    for zones, faces in _pieces(scene):
+        for face in faces:
+            for _temperature, lines in zones.isotherms:
+                _strokes(painter, face.within(lines), view, pen(heat.isotherm, 0.9))
+            _strokes(painter, face.within(zones.error_lines), view, dashes(heat.edge, 1.2, 2.0, 2.5))
+            _strokes(painter, face.within(zones.fusion_line), view, pen(heat.edge, 2.0))
+
+
+def _paint_kept(
+    painter: QPainter, kept: ZoneScene, shape: JointShape, view: View, ink: Ink, heat: HeatInk
+) -> None:
+    own = dashes(heat.kept, 2.2, 5.0, 2.0, 1.0, 2.0)
+    other = _shape(kept)
+    if [piece.outline for piece in other.pieces] != [piece.outline for piece in shape.pieces]:
+        painter.setBrush(NO_BRUSH)
+        painter.setPen(dashes(heat.kept, 1.0, 3.0, 3.0))
+        for piece in other.pieces:
+            painter.drawPolygon(polygon(view.outline(piece.outline)))
+    for zones, faces in _pieces(kept):
+        for face in faces:
+            _strokes(painter, face.within(zones.fusion_line), view, own)
+
+
+def _fill(
+    painter: QPainter, face: _Face, rings: Sequence[Line], view: View, colour: str, edge: QPen | None = None
+) -> None:
+    path = QPainterPath()
+    path.setFillRule(Qt.FillRule.OddEvenFill)
+    for ring in rings:
+        path.addPolygon(_polygon(face.at(ring), view))
+        path.closeSubpath()
+    painter.setPen(edge or NO_PEN)
+    painter.setBrush(QBrush(QColor(colour)))
+    painter.drawPath(path)
+
+
+def _strokes(painter: QPainter, lines: Iterable[Line], view: View, with_pen: QPen) -> None:
+    painter.setPen(with_pen)
+    painter.setBrush(NO_BRUSH)
+    for each in lines:
+        painter.drawPolyline(_polygon(each, view))
+
+
+def _polygon(points: Line, view: View) -> QPolygonF:
+    return QPolygonF([view.at((x, y)) for x, y in points.tolist()])
+
+
+def _arrow(shape: JointShape, scene: ZoneScene) -> tuple[Point, Point]:
+    """Return start and tip of the arrow that shows where the arc comes from."""
+    length = ARROW_MM * scene.arm_mm
+    away = (cos(radians(shape.axis_deg)), sin(radians(shape.axis_deg)))
+    clear = {Joint.OUTSIDE_CORNER: 1.0, Joint.EDGE: 0.25, Joint.BUTT: 0.25}.get(scene.joint, 0.9)
+    near = clear * max(scene.first_mm, scene.other_mm) + 0.25 * length
+    tip = (shape.root[0] + away[0] * near, shape.root[1] + away[1] * near)
+    return ((tip[0] + away[0] * length, tip[1] + away[1] * length), tip)
+
+
+def _paint_arc_arrow(painter: QPainter, shape: JointShape, scene: ZoneScene, view: View, ink: Ink) -> None:
+    start, tip = (view.at(point) for point in _arrow(shape, scene))
+    line(painter, start, tip, pen(ink.weld, 3.0))
+    arrow_head(painter, tip, tip - start, 11.0, ink.weld)
+
+
+def _paint_temperatures(painter: QPainter, scene: ZoneScene, view: View, ink: Ink, inner: QRectF) -> None:
+    """Write each temperature where its line is farthest from the weld, on the other piece only."""
+    metrics = QFontMetricsF(painter.font())
+    face = _faces(scene, is_first=False)[0]
+    taken: list[QRectF] = []
+    for temperature, lines in scene.other.isotherms:
+        shown = face.within(lines)
+        if not shown:
+            continue
+        points = np.concatenate(shown)
+        away, deep = points @ np.array(face.across), points @ np.array(face.down)
+        far = np.flatnonzero(away >= away.max() - 0.02 * scene.arm_mm)
+        middle = np.array(face.origin) @ np.array(face.down) + scene.other_mm / 2.0
+        best = far[np.abs(deep[far] - middle).argmin()]
+        at = view.at((float(points[best, 0]), float(points[best, 1])))
+        text = str(show(temperature, "degC", "preheat", scene.units))
+        width = metrics.horizontalAdvance(text) + 6.0
+        box = QRectF(at.x() - width / 2.0, at.y() - metrics.height() / 2.0, width, metrics.height())
+        if any(box.intersects(other) for other in taken) or not inner.contains(box):
+            continue
+        taken.append(box)
+        ground = QColor(ink.ground)
+        ground.setAlpha(215)
+        painter.setPen(NO_PEN)
+        painter.setBrush(ground)
+        painter.drawRoundedRect(box, 3.0, 3.0)
+        painter.setPen(QColor(ink.text))
+        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
+
+
+def _paint_key(
+    painter: QPainter, inner: QRectF, scene: ZoneScene, ink: Ink, heat: HeatInk, words: ZoneWords
+) -> float:
+    """Write what the colours and lines mean at the foot and return the height that takes."""
+    metrics = QFontMetricsF(painter.font())
+    row = metrics.height() + 3.0
+    items: list[tuple[str, str, QPen]] = [
+        (words.melted, heat.fused, pen(heat.edge, 2.0)),
+        (words.error, "", dashes(heat.edge, 1.2, 2.0, 2.5)),
+    ]
+    if words.affected:
+        items.insert(1, (words.affected, heat.affected, pen(heat.isotherm, 0.9)))
+    if words.filler:
+        items.append((words.filler, heat.added, dashes(ink.quiet, 1.0, 4.0, 3.0)))
+    if scene.kept is not None:
+        items.append((words.kept, "", dashes(heat.kept, 2.2, 5.0, 2.0, 1.0, 2.0)))
+    placed: list[tuple[float, int]] = []
+    across, count = 0.0, 0
+    for text, _colour, _pen in items:
+        width = 34.0 + metrics.horizontalAdvance(text) + 14.0
+        if across and across + width > inner.width():
+            across, count = 0.0, count + 1
+        placed.append((across, count))
+        across += width
+    height = (count + 1) * row
+    for (text, colour, edge), (left, number) in zip(items, placed, strict=True):
+        top = inner.bottom() - height + number * row
+        swatch = QRectF(inner.left() + left, top + 3.0, 26.0, row - 7.0)
+        if colour:
+            painter.setPen(edge)
+            painter.setBrush(QColor(colour))
+            painter.drawRect(swatch)
+        else:
+            line(painter, QPointF(swatch.left(), swatch.center().y()),
+                 QPointF(swatch.right(), swatch.center().y()), edge)  # fmt: skip
+        painter.setPen(QColor(ink.quiet))
+        box = QRectF(swatch.right() + 6.0, top, metrics.horizontalAdvance(text) + 2.0, row)
+        painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, text)
+    return height
+
+
+def _paint_scale(painter: QPainter, inner: QRectF, bottom: float, view: View, units: Units, ink: Ink) -> None:
+    """Draw a bar of a round length at the right, above the key."""
+    paint_scale_bar(painter, QPointF(inner.right(), bottom - 4.0), view.scale, units, ink)
+
+
+def paint_scale_bar(painter: QPainter, corner: QPointF, scale: float, units: Units, ink: Ink) -> None:
+    """Draw a bar of a round length that ends, with its words, at the corner."""
+    bars = (
+        ((0.5, "0.5 mm"), (1.0, "1 mm"), (2.0, "2 mm"), (5.0, "5 mm"), (10.0, "10 mm"), (20.0, "20 mm"))
+        if units is Units.METRIC
+        else ((25.4 / 32, "1/32 in"), (25.4 / 16, "1/16 in"), (25.4 / 8, "1/8 in"), (25.4 / 4, "1/4 in"),
+              (25.4 / 2, "1/2 in"), (25.4, "1 in"))
+    )  # fmt: skip
+    mm, text = max((bar for bar in bars if bar[0] * scale <= 90.0), default=bars[0])
+    metrics = QFontMetricsF(painter.font())
+    width = metrics.horizontalAdvance(text) + 2.0
+    level = corner.y() - metrics.height() / 2.0
+    end = QPointF(corner.x() - width - 5.0, level)
+    start = QPointF(end.x() - mm * scale, level)
+    for a, b in (
+        (start, end),
+        (start - QPointF(0.0, 3.0), start + QPointF(0.0, 3.0)),
+        (end - QPointF(0.0, 3.0), end + QPointF(0.0, 3.0)),
+    ):
+        line(painter, a, b, pen(ink.quiet, 1.6))
+    painter.setPen(QColor(ink.quiet))
+    box = QRectF(end.x() + 5.0, corner.y() - metrics.height(), width, metrics.height())
+    painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, text)

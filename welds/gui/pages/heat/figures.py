@@ -1,0 +1,177 @@
+"""The figures under the picture in words, with the model's error, and as rows of a file."""
+
+import csv
+import io
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from welds.advice.heat.bead import Range
+from welds.advice.heat.calibration import MODEL_ERROR
+from welds.advice.request import Joint, Process, Request
+from welds.gui.pages.heat.knobs import Knobs
+from welds.gui.pages.heat.live import Readings, Thresholds
+from welds.quantities.display import show
+from welds.quantities.units import Units
+
+EVEN = 0.25
+"""A band that leans further than this to one side is given by its ends, not as give or take."""
+
+
+@dataclass(frozen=True, slots=True)
+class FigureLine:
+    """One figure: what it is, the figure, what the error makes of it."""
+
+    name: str
+    value: str
+    error: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """What the picture says in one sentence; `tone` is good, warn or stop."""
+
+    text: str
+    tone: str
+
+
+def figure_lines(readings: Readings, request: Request, units: Units) -> tuple[FigureLine, ...]:
+    """Return the figures in reading order, named after what they are in this joint.
+
+    A sheet that ends at the joint melts to one side only, so that there half the width is told.
+    """
+    lines = [_depth(readings, request.joint, units), _width(readings, request, units)]
+    lines.append(
+        FigureLine("Pool", f"{length(readings.pool_length_mm, units)} long", "real pools trail longer")
+    )
+    if readings.affected_width_mm is not None and readings.affected_c is not None:
+        limit = show(readings.affected_c, "degC", "preheat", units)
+        lines.append(
+            FigureLine(
+                "Heat-affected",
+                f"{length(readings.affected_width_mm, units)} to each side",
+                f"beside the melted metal, above {limit}",
+            )
+        )
+    heat = show(readings.heat_input_kj_mm, "kJ/mm", "heat_input", units)
+    lines.append(FigureLine("Heat input", str(heat), "EN 1011-1, arc energy times process factor"))
+    if readings.cooling_t85_s is not None:
+        lines.append(
+            FigureLine("Cooling t8/5", f"{readings.cooling_t85_s:.1f} s", "from 800 to 500 °C, EN 1011-2")
+        )
+    return tuple(lines)
+
+
+def verdict(readings: Readings, thresholds: Thresholds, current_a: float, *, wants_through: bool) -> Verdict:
+    """Return what a welder would say of it; within the model's error of a limit it says so."""
+    if current_a > thresholds.falls_a:
+        share = 1.0 - thresholds.falls_a / current_a
+        sure = (
+            "burns through"
+            if current_a * (1.0 - MODEL_ERROR) > thresholds.falls_a
+            else "likely burns through"
+        )
+        return Verdict(
+            f"{sure.capitalize()}: the pool falls out. {share:.0%} less current would hold it.", "stop"
+        )
+    if current_a < thresholds.melts_a:
+        return Verdict("Stays cold: at least one piece does not melt.", "stop")
+    if current_a * (1.0 + MODEL_ERROR) > thresholds.falls_a:
+        near = thresholds.falls_a / current_a - 1.0
+        return Verdict(f"Near burning through: {near:.0%} more current and the pool falls out.", "warn")
+    is_through = readings.root_width_mm > 0.0
+    if wants_through and not is_through:
+        return Verdict("Melts, but not through to the root.", "warn")
+    if current_a * (1.0 - MODEL_ERROR) < (thresholds.through_a if wants_through else thresholds.melts_a):
+        what = "through" if wants_through else "both pieces"
+        return Verdict(f"Just melts {what}: within the model's error it may stay cold.", "warn")
+    room = thresholds.falls_a / current_a - 1.0
+    deep = "Melts right through and holds" if is_through else "Melts and holds"
+    return Verdict(f"{deep}: {room:.0%} more current before the pool falls out.", "good")
+
+
+def give_or_take(found: Range, units: Units, most_mm: float = float("inf")) -> str:
+    """Return the error in words: a share where the band is even, its ends where it leans."""
+    below, above = found.middle - found.low, found.high - found.middle
+    if found.middle <= 0.0:
+        return f"up to {length(found.high, units)} at the hot end of the error" if found.high > 0.0 else ""
+    if found.high >= most_mm - 1e-6:
+        return f"{length(found.low, units)} to right through"
+    if found.low > 0.0 and abs(above - below) <= 2.0 * EVEN * found.middle:
+        share = (found.high - found.low) / (2.0 * found.middle)
+        return f"give or take {share:.0%}"
+    return f"{length(found.low, units)} to {length(found.high, units)}"
+
+
+def length(value_mm: float, units: Units) -> str:
+    """Return a length of the picture, to a tenth of a millimetre or five thousandths of an inch."""
+    return (
+        f"{value_mm:.1f} mm" if units is Units.METRIC else f"{round(value_mm / 25.4 / 0.005) * 0.005:.3f} in"
+    )
+
+
+def numbers_csv(shown: Sequence[tuple[str, Knobs, Readings, Thresholds]], facts: Mapping[str, str]) -> str:
+    """Return settings and figures as rows, always metric: one block of columns for each setting on show."""
+    names = [name for name, *_rest in shown]
+    rows: list[list[object]] = [["item", "unit", *names]]
+
+    def add(item: str, unit: str, values: Sequence[float | None]) -> None:
+        if any(value is not None for value in values):
+            rows.append([item, unit, *("" if value is None else f"{value:.4g}" for value in values)])
+
+    for name in dict.fromkeys(name for _title, knobs, *_rest in shown for name in knobs.knobs):
+        values = [knobs.knobs[name].value if name in knobs.knobs else None for _t, knobs, *_r in shown]
+        unit = next(knobs.knobs[name].unit for _t, knobs, *_r in shown if name in knobs.knobs)
+        add(f"set {name}", unit, values)
+    readings = [each for _title, _knobs, each, _thresholds in shown]
+    for item, ranges in (
+        ("fused width", [each.width_mm for each in readings]),
+        ("fused depth", [each.depth_mm for each in readings]),
+    ):
+        add(item, "mm", [each.middle for each in ranges])
+        add(f"{item}, cold end of the error", "mm", [each.low for each in ranges])
+        add(f"{item}, hot end of the error", "mm", [each.high for each in ranges])
+    add("root width", "mm", [each.root_width_mm for each in readings])
+    add("pool length", "mm", [each.pool_length_mm for each in readings])
+    add("heat-affected width to each side", "mm", [each.affected_width_mm for each in readings])
+    add("heat-affected above", "degC", [each.affected_c for each in readings])
+    add("heat input", "kJ/mm", [each.heat_input_kj_mm for each in readings])
+    add("cooling time t8/5", "s", [each.cooling_t85_s for each in readings])
+    limits = [each for *_rest, each in shown]
+    add("melts from", "A", [each.melts_a for each in limits])
+    add("melts through from", "A", [each.through_a for each in limits])
+    add("falls out from", "A", [each.falls_a for each in limits])
+    add("error of the heat, give or take", "percent", [100.0 * MODEL_ERROR] * len(shown))
+    rows += [[item, "", text] for item, text in facts.items()]
+    out = io.StringIO()
+    csv.writer(out, lineterminator="\n").writerows(rows)
+    return out.getvalue()
+
+
+def _depth(readings: Readings, joint: Joint, units: Units) -> FigureLine:
+    deep, root = readings.depth_mm, readings.root_width_mm
+    name = "Depth" if joint is Joint.BUTT else "Depth into the sheet"
+    if root <= 0.0:
+        return FigureLine(name, _deep(deep, units), give_or_take(deep, units, readings.thickness_mm))
+    if joint is Joint.BUTT:
+        value = f"right through, {length(root, units)} at the root"
+    else:
+        value = f"right through, {length(root / 2.0, units)} on the back"
+    if deep.low < readings.thickness_mm - 1e-6:
+        return FigureLine(name, value, f"at the cold end of the error only {length(deep.low, units)} deep")
+    return FigureLine(name, value, "over the whole of the error")
+
+
+def _width(readings: Readings, request: Request, units: Units) -> FigureLine:
+    wide = readings.width_mm
+    if request.joint is Joint.BUTT:
+        return FigureLine("Width on the face", length(wide.middle, units), give_or_take(wide, units))
+    half = Range(wide.low / 2.0, wide.middle / 2.0, wide.high / 2.0)
+    name = "From the edge" if request.joint in (Joint.OUTSIDE_CORNER, Joint.EDGE) else "From the root"
+    error = give_or_take(half, units)
+    if request.process is Process.MIG and request.joint not in (Joint.OUTSIDE_CORNER, Joint.EDGE):
+        error += "; the added metal fuses more beneath it"
+    return FigureLine(name, f"{length(half.middle, units)} along the face", error)
+
+
+def _deep(found: Range, units: Units) -> str:
+    return f"{length(found.middle, units)} deep" if found.middle > 0.0 else "nothing melts"
