@@ -77,3 +77,10 @@ def test_what_cannot_be_used_is_refused_in_one_line(welds, words: tuple[str, ...
     result = welds("job", *words)
     assert result.code == code
     assert complaint in result.complaint
+
+
+def test_a_job_with_nothing_in_it_still_answers(welds, tmp_path: Path):
+    path = tmp_path / "empty.yaml"
+    path.write_text("job: nothing yet\n", encoding="utf-8")
+    assert welds("job", "plan", str(path)).code == 0
+    assert welds("job", "materials", str(path), "--json").json["seam_m"] == 0.0

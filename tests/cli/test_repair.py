@@ -4,6 +4,7 @@ from itertools import pairwise
 
 import pytest
 
+REGION = ("--holes", "3 mm x 2", "--region", "50x50")
 SHEET = ("repair", "--metal", "low-carbon", "--thickness", "1.2 mm")
 
 
@@ -94,3 +95,9 @@ def test_what_cannot_be_used_is_refused_in_one_line(welds, words: tuple[str, ...
     result = welds(*SHEET, *words)
     assert result.code == 2
     assert complaint in result.complaint
+
+
+def test_sheet_that_no_seam_is_tabled_for_is_not_patched(welds):
+    result = welds("repair", "--metal", "low-carbon", "--thickness", "200 mm", *REGION)
+    assert result.code == 3
+    assert "patch in low-carbon" in result.complaint

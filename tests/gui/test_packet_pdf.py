@@ -69,3 +69,10 @@ def test_every_card_is_printed_whole(plan, pages: list[str]):
 def test_materials_and_checks_close_the_packet(pages: list[str]):
     assert "ER5356" in pages[-2]
     assert "lightthroughaseamisamissedspot" in pages[-1]
+
+
+def test_an_empty_job_has_a_packet_too(tables, qapp, tmp_path):
+    (tmp_path / "empty.yaml").write_text("job: nothing yet\n", encoding="utf-8")
+    plan = plan_job(load_job(tmp_path / "empty.yaml", tables), tables)
+    write_packet_pdf(tmp_path / "empty.pdf", plan, Units.INCH, tables.sources)
+    assert (tmp_path / "empty.pdf").read_bytes().startswith(b"%PDF")

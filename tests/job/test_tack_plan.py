@@ -1,13 +1,14 @@
 """Tacks: ends, middle, halves; runs from the middle outwards, each welded back towards it."""
 
 from itertools import pairwise
+from time import perf_counter
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from welds.advice.request import Joint
-from welds.job.tack_plan import plan_tacks
+from welds.job.tack_plan import _farthest_first, plan_tacks
 from welds.reference.heat_limits import Tack
 
 
@@ -54,3 +55,30 @@ def test_no_gap_is_wider_than_the_table_says_and_every_stretch_is_welded_once(
     assert covered[0][0] == 0.0
     assert covered[-1][1] == pytest.approx(length)
     assert all(a[1] == b[0] for a, b in pairwise(covered))
+
+
+@given(st.integers(1, 60), st.booleans())
+def test_every_next_tack_is_as_far_as_can_be_from_all_before(count: int, is_closed: bool):
+    """The rule written out: of all places left, one whose nearest neighbour is farthest away."""
+    order = _farthest_first(count + 1, is_closed=is_closed)
+    assert sorted(order) == list(range(count + 1))
+    around = count + 1 if is_closed else None
+    for number in range(2, len(order)):
+        done = order[:number]
+        reach = [min(apart(place, other, around) for other in done) for place in order[number:]]
+        assert reach[0] == max(reach)
+
+
+def apart(a: int, b: int, around: int | None) -> int:
+    return abs(a - b) if around is None else min(abs(a - b), around - abs(a - b))
+
+
+def test_a_seam_of_a_hundred_metres_is_planned_at_once(tables):
+    start = perf_counter()
+    plan = plan_tacks(tables, "carbon-steel", 1.0, Joint.BUTT, 100_000.0)
+    assert len(plan.tacks_mm) == 2633  # 100 m at 38 mm at most
+    assert perf_counter() - start < 1.0
+
+
+def test_thick_plate_has_runs_too(tables):
+    assert len(plan_tacks(tables, "carbon-steel", 200.0, Joint.BUTT, 1000.0).runs) == 5

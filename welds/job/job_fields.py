@@ -15,7 +15,7 @@ LINK_FIELDS = ("after", "covers", "open_for", "can_wait", "done", "log")
 _ID = re.compile(r"[a-z0-9][a-z0-9-]{0,39}")
 _YES_NO = {"yes": True, "true": True, "no": False, "false": False}
 _NUMBER = re.compile(r"\d{1,9}(\.\d{1,6})?")
-_MOST = 10_000
+_MOST = 1000
 
 
 class Entry:

@@ -17,7 +17,10 @@ _THINNEST_BUTT_MM = 0.8
 
 @dataclass(frozen=True, slots=True)
 class PatchPlan:
-    """A patch with round corners; `heat_kj` is None where the tables have no heat input for the seam."""
+    """A patch with round corners; `uncovered` says why the tables have no set-up for its seam.
+
+    `heat_kj` is None where they have none, or no heat input.
+    """
 
     cut_mm: tuple[float, float]
     blank_mm: tuple[float, float]
@@ -29,7 +32,7 @@ class PatchPlan:
     tacks: TackPlan
     time_s: float
     heat_kj: float | None
-    trouble: str
+    uncovered: str
 
 
 def plan_patch(tables: Tables, damage: Damage) -> PatchPlan:
@@ -43,7 +46,7 @@ def plan_patch(tables: Tables, damage: Damage) -> PatchPlan:
     radius = min(rule(tables, "corner-radius").value, length / 2.0, width / 2.0)
     seam = 2.0 * (length + width) - (8.0 - 2.0 * pi) * radius
     tacks = plan_tacks(tables, damage.metal.family, damage.thickness_mm, joint, seam, is_closed=True)
-    heat, arc_s, trouble = _seam_heat(tables, damage, joint, seam)
+    heat, arc_s, uncovered = _seam_heat(tables, damage, joint, seam)
     return PatchPlan(
         (length, width),
         (length + over + 2.0 * lap, width + over + 2.0 * lap),
@@ -55,14 +58,14 @@ def plan_patch(tables: Tables, damage: Damage) -> PatchPlan:
         tacks,
         rule(tables, "patch-handling").value + arc_s,
         heat,
-        trouble,
+        uncovered,
     )
 
 
 def _seam_heat(
     tables: Tables, damage: Damage, joint: Joint, seam_mm: float
 ) -> tuple[float | None, float, str]:
-    """Return the arc's energy over the seam, its time, and why there is none."""
+    """Return the arc's energy over the seam, its time, and why the seam has no set-up."""
     usual = Process.MIG if damage.metal.family == "carbon-steel" else Process.TIG
     request = Request(damage.process or usual, damage.metal.id, damage.thickness_mm, joint)
     try:
@@ -70,6 +73,6 @@ def _seam_heat(
     except WeldsError as error:
         return None, 0.0, str(error)
     if "heat_input" not in settings or "travel_speed" not in settings:
-        return None, 0.0, "the tables have no travel speed for this seam"
+        return None, 0.0, ""
     arc_s = seam_mm / settings["travel_speed"].figure.start
     return settings["heat_input"].figure.start * seam_mm, arc_s, ""

@@ -56,6 +56,8 @@ def decide_repair(tables: Tables, damage: Damage) -> RepairAnswer:
     ]
     against = {reason.against for reason in reasons}
     choice = next(each for each in (Choice.PLUG, Choice.PATCH, Choice.REPLACE) if each not in against)
+    if choice is Choice.PATCH and patch.uncovered:
+        raise NotCoveredError(f"patch in {damage.metal.id}", patch.uncovered)
     return RepairAnswer(damage, choice, tuple(reasons), plug, patch, _checks(damage, choice))
 
 

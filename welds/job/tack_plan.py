@@ -1,6 +1,7 @@
 """Where to tack, in which order, how the seam is then divided, and what pulls where."""
 
 from dataclasses import dataclass
+from heapq import heappop, heappush
 from itertools import pairwise
 from math import ceil
 
@@ -89,15 +90,15 @@ def plan_tacks(
     size = (tack.length_min_mm, tack.length_max_mm) if tack else (_TACK_LENGTHS * thickness_mm,) * 2
     gaps = max(1, ceil(length_mm / widest))
     count = max(gaps, _FEWEST_ROUND) if is_closed else gaps + 1
-    places = [length_mm * n / (count if is_closed else count - 1) for n in range(count)]
-    order = _farthest_first(places, length_mm if is_closed else None)
+    step = length_mm / (count if is_closed else count - 1)
+    places = [n * step for n in _farthest_first(count, is_closed)]
     runs, run_row = _runs(tables, thickness_mm, length_mm, is_closed)
     across, along, shrink_rows = _shrinkage(tables, joint, length_mm)
     rows = [row for row in (tack, run_row, *shrink_rows) if row is not None]
     return TackPlan(
         length_mm,
         is_closed,
-        tuple(order),
+        tuple(places),
         size,
         runs,
         PULLS[joint],
@@ -108,42 +109,35 @@ def plan_tacks(
     )
 
 
-def _farthest_first(places: list[float], around: float | None) -> list[float]:
-    """Order places so that each next one is the farthest from all before: ends, middle, halves."""
-    left = list(places)
-    done = [left.pop(0)]
-    if around is None and left:
-        done.append(left.pop())
-    while left:
-        nearest = {place: min(_apart(place, other, around) for other in done) for place in left}
-        best = max(left, key=lambda place: round(nearest[place], 6))
-        left.remove(best)
-        done.append(best)
-    return done
-
-
-def _apart(a: float, b: float, around: float | None) -> float:
-    distance = abs(a - b)
-    return distance if around is None else min(distance, around - distance)
+def _farthest_first(count: int, is_closed: bool) -> list[int]:
+    """Order equally spaced places, each next one the farthest from all before: ends, middle, halves."""
+    last = count if is_closed else count - 1
+    order = [0] if is_closed or last == 0 else [0, last]
+    gaps = [(-(last // 2), 0, last)]
+    while gaps:
+        reach, start, end = heappop(gaps)
+        if reach == 0:
+            continue
+        middle = (start + end) // 2
+        order.append(middle)
+        heappush(gaps, (-((middle - start) // 2), start, middle))
+        heappush(gaps, (-((end - middle) // 2), middle, end))
+    return order
 
 
 def _runs(
     tables: Tables, thickness_mm: float, length_mm: float, is_closed: bool
 ) -> tuple[tuple[Run, ...], RunLength | None]:
-    row = next(
-        each
-        for each in tables.records(RunLength)
-        if each.thickness_min_mm < thickness_mm <= each.thickness_max_mm
-    )
+    rows = sorted(tables.records(RunLength), key=lambda each: each.thickness_max_mm)
+    row = next((each for each in rows if thickness_mm <= each.thickness_max_mm), rows[-1])
     count = max(1, ceil(length_mm / row.run_max_mm))
     if count <= _SHORT and not is_closed:
         return (Run(0.0, length_mm),), None
     edges = [length_mm * n / count for n in range(count + 1)]
     stretches = list(pairwise(edges))
     if is_closed:
-        starts = _farthest_first([start for start, _ in stretches], length_mm)
-        end_of = dict(stretches)
-        return tuple(Run(end_of[start], start) for start in starts), row
+        order = (stretches[n] for n in _farthest_first(count, is_closed=True))
+        return tuple(Run(end, start) for start, end in order), row
     middle = length_mm / 2.0
     stretches.sort(key=lambda stretch: abs((stretch[0] + stretch[1]) / 2.0 - middle))
     runs = [Run(b, a) if (a + b) / 2.0 >= middle else Run(a, b) for a, b in stretches]

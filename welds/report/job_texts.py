@@ -222,7 +222,7 @@ def _material_part(materials: Materials) -> list[str]:
 def _columns(head: Sequence[str], rows: Iterable[Sequence[str]]) -> Iterator[str]:
     """Yield rows in columns; words that are too long for theirs go on below."""
     lines = [list(head), *(list(row) for row in rows)]
-    widths = [min(_WIDEST, max(len(line[column]) for line in lines)) for column in range(len(head))]
+    widths = [max(1, min(_WIDEST, max(len(line[column]) for line in lines))) for column in range(len(head))]
     for line in lines:
         cells = [textwrap.wrap(cell, width) or [""] for cell, width in zip(line, widths, strict=True)]
         for part in range(max(map(len, cells))):

@@ -62,7 +62,7 @@ def packet_pages(plan: JobPlan, units: Units, sources: Mapping[str, Source]) -> 
 
 def _order(plan: JobPlan) -> Iterator[PacketPage]:
     yield from _tables("Order of work", ORDER_HEAD, list(job_words.order_rows(plan)))
-    if len(plan.turns) <= _ROWS:
+    if 0 < len(plan.turns) <= _ROWS:
         heading = "<p class='title'>What waits for what</p>"
         yield PacketPage("Order", page("Order", heading), (draw_order(plan.turns),), is_landscape=True)
 

@@ -97,7 +97,7 @@ class JobView(QWidget):
         pages = [
             (self.tr("Cautions"), self._text([*plan.problems, *cautions])),
             (self.tr("Order"), self._table(ORDER_HEAD, job_words.order_rows(plan))),
-            (self.tr("What waits"), self._pictures([draw_order(plan.turns)])),
+            (self.tr("What waits"), self._pictures([draw_order(plan.turns)] if plan.turns else [])),
             (self.tr("Cut list"), self._table(CUT_HEAD, job_words.cut_rows(plan, units))),
             (self.tr("Sheets"), self._pictures([draw_sheet(sheet) for sheet in plan.sheets])),
             (self.tr("Blanks"), self._pictures(self._blanks(plan))),
