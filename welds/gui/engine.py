@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from welds.advice.card import Card
     from welds.advice.request import Request
     from welds.gui.card_face import CardFace
+    from welds.gui.past_welds import PastWelds
     from welds.quantities.units import Units
     from welds.reference.tables import Tables
 
@@ -48,6 +49,7 @@ class Engine:
     tables: "Tables"
     request: "Callable[[Fields], Request]"
     card: "Callable[[Request], Card]"
+    past: "PastWelds | None" = None
 
     def face(self, card: "Card", units: "Units") -> "CardFace":
         """Return the card in words."""
@@ -136,14 +138,17 @@ def load_engine(user_folder: Path | None) -> Engine:
     """Load the tables and everything slow, and answer one request so that the first real one is quick."""
     from welds.advice.advise import advise
     from welds.advice.validate import request_from_fields
+    from welds.gui.past_welds import PastWelds
     from welds.quantities.units import Units
     from welds.reference.load import load_tables
 
     tables = load_tables(user_folder)
+    past = PastWelds(tables)
     engine = Engine(
         tables,
         lambda fields: request_from_fields(fields, tables),
-        lambda request: advise(request, tables),
+        lambda request: advise(request, tables, evidence=past.of(request)),
+        past=past,
     )
     for fields in WARM_UP:
         engine.face(engine.card(engine.request(fields)), Units.METRIC)

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from welds.gui.pages.compare.outputs import CompareOutput
     from welds.gui.pages.compare.presenter import ComparePresenter
     from welds.gui.pages.compare.view import CompareView
+    from welds.gui.pages.log.page import LogParts
     from welds.gui.pages.setup.presenter import SetupPresenter
     from welds.gui.pages.setup.view import SetupView
     from welds.gui.prompts import Prompts
@@ -63,6 +64,7 @@ class MainWindow(QMainWindow):
         self.comparing: ComparePresenter | None = None
         self.compare_view: CompareView | None = None
         self._compare_output: CompareOutput | None = None
+        self.log: LogParts | None = None
         self.setWindowTitle(self.tr("Welds"))
         self.resize(*FIRST_SIZE_PX)
         geometry = state.bytes_of("geometry")
@@ -83,6 +85,8 @@ class MainWindow(QMainWindow):
             self._jobs.wait()
         if self.compare_view is not None:
             self.compare_view.curves.wait()
+        if self.log is not None:
+            self.log.close()
         super().closeEvent(event)
 
     def save(self) -> None:
@@ -152,6 +156,7 @@ class MainWindow(QMainWindow):
         from welds.gui.card_output import CardOutput
         from welds.gui.page_switch import PageSwitch
         from welds.gui.pages.job.page import make_job_page
+        from welds.gui.pages.log.page import LogParts
         from welds.gui.pages.setup.presenter import SetupPresenter
         from welds.gui.pages.setup.view import SetupView
         from welds.quantities.units import Units
@@ -171,6 +176,8 @@ class MainWindow(QMainWindow):
         self.pages.add(self.tr("Set-up"), lambda: view)
         self.pages.add(self.tr("Side by side"), self._make_compare_page)
         self.pages.add(self.tr("Job"), lambda: make_job_page(engine, setup, prompts, self))
+        self.log = LogParts(engine, setup, view, prompts, self._state, self.statusBar().showMessage, self)
+        self.log.add_to(self.pages)
         self.commands.show_pages(self.pages.row)
         self.setCentralWidget(self.pages.stack)
         self.pages.show(SETUP)

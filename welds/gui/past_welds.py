@@ -1,11 +1,12 @@
 """What the log says to the cards, kept at hand so that a card never waits for a disk."""
 
-from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from welds.reference.metals import find_metal
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from welds.advice.evidence import Evidence
     from welds.advice.request import Request
     from welds.reference.tables import Tables

@@ -26,7 +26,7 @@ class LogDesk(QObject):
 
     changed = Signal()
     trouble_changed = Signal(object)
-    opened = Signal(object)
+    opened = Signal()
 
     def __init__(self, jobs: Jobs, draft_jobs: Jobs, address: str = "", parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -36,6 +36,7 @@ class LogDesk(QObject):
         self._closed_by: LogbookUnavailableError | None = None
         self._is_read_only = False
         self.trouble: LogbookUnavailableError | None = None
+        self.remarks: tuple[str, ...] = ()
 
     @property
     def is_worth_opening(self) -> bool:
@@ -158,10 +159,14 @@ class LogDesk(QObject):
         drafts = Drafts(self.place)
         self._draft_jobs.submit(drafts.all, done, _raise)
 
-    def close(self) -> None:
-        """Finish what was begun and let go of the log."""
+    def wait(self) -> None:
+        """Wait until everything that was asked has been done."""
         self._draft_jobs.wait()
         self._jobs.wait()
+
+    def close(self) -> None:
+        """Finish what was begun and let go of the log."""
+        self.wait()
         self._close()
 
     # ------------------------------------------------------------------------- on the log's own thread
@@ -174,6 +179,8 @@ class LogDesk(QObject):
 
             try:
                 self._log = open_logbook(self.place, read_only=self._is_read_only)
+                self.remarks = tuple(self._log.notices)
+                self.opened.emit()
             except InputError as error:
                 self._closed_by = LogbookUnavailableError(self.place.name, str(error))
                 raise self._closed_by from error
@@ -193,9 +200,8 @@ class LogDesk(QObject):
 
     # --------------------------------------------------------------------------- on the window's thread
 
-    def _on_opened(self, log: "Logbook") -> None:
+    def _on_opened(self, _log: "Logbook") -> None:
         self._set_trouble(None)
-        self.opened.emit(log)
         self.changed.emit()
 
     def _on_failed(self, error: Exception) -> None:

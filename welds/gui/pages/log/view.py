@@ -1,5 +1,7 @@
 """The page of the log: what to look for on top, the table with the weld in hand beside it, actions at the foot."""
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Qt, QUrl, Signal
 from PySide6.QtGui import QDesktopServices, QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QStackedWidget, QVBoxLayout, QWidget
@@ -11,12 +13,13 @@ from welds.gui.pages.log.entering import Entering
 from welds.gui.pages.log.entry_table import EntryTable
 from welds.gui.pages.log.files import LogFiles
 from welds.gui.pages.log.filter_bar import FilterBar
-from welds.gui.pages.log.import_view import ImportView
 from welds.gui.pages.log.notices import Notices
 from welds.gui.pages.log.presenter import Detail, LogPresenter
 from welds.gui.prompts import Prompts
 from welds.gui.widgets.texts import label
-from welds.logbook.logbook import Logbook
+
+if TYPE_CHECKING:
+    from welds.gui.pages.log.import_view import ImportView
 
 
 class LogView(QWidget):
@@ -39,12 +42,11 @@ class LogView(QWidget):
         self.filter = FilterBar(presenter.engine.tables, self)
         self.table = EntryTable(self)
         self.detail = DetailPanel(self)
-        self.imports = ImportView(self)
+        self.imports: ImportView | None = None
         self.empty = label(role="soft", wrap=True, parent=self)
         self.count = label(role="soft", parent=self)
         self.stack = QStackedWidget(self)
         self.stack.addWidget(self._browsing())
-        self.stack.addWidget(self.imports)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(10, 8, 10, 8)
         layout.setSpacing(6)
@@ -55,6 +57,7 @@ class LogView(QWidget):
         self._connect()
         self.table.entries.set_units(presenter.units)
         self._show_trouble(presenter.desk.trouble)
+        self._on_opened()
 
     def start(self) -> None:
         """Read what the page shows and put the keyboard on the search."""
@@ -138,8 +141,6 @@ class LogView(QWidget):
         self.back_up.clicked.connect(files.back_up)
         self.restore.clicked.connect(lambda: files.restore())
         files.preview_changed.connect(self._on_preview_changed)
-        self.imports.accepted.connect(files.accept)
-        self.imports.dropped.connect(files.drop_preview)
         for keys, action in (
             (QKeySequence.StandardKey.Undo, presenter.undo),
             (QKeySequence.StandardKey.Find, self.filter.text.setFocus),
@@ -237,14 +238,22 @@ class LogView(QWidget):
             self.stack.setCurrentIndex(0)
             return
         name, preview = shown  # type: ignore[misc]
+        if self.imports is None:
+            from welds.gui.pages.log.import_view import ImportView
+
+            self.imports = ImportView(self)
+            self.imports.accepted.connect(self._files.accept)
+            self.imports.dropped.connect(self._files.drop_preview)
+            self.stack.addWidget(self.imports)
         self.imports.show_preview(name, preview, self._presenter.units)
         self.stack.setCurrentWidget(self.imports)
 
     def _show_trouble(self, trouble: LogbookUnavailableError | None) -> None:
         self.notices.show_trouble(trouble, self._files.ways_out(trouble) if trouble else ())
 
-    def _on_opened(self, log: Logbook) -> None:
-        is_read_only = log.is_read_only
-        self.notices.show_remarks(log.notices, is_read_only=is_read_only)
+    def _on_opened(self) -> None:
+        desk = self._presenter.desk
+        is_read_only = desk.is_read_only
+        self.notices.show_remarks(desk.remarks, is_read_only=is_read_only)
         for button in (self.add, self.bring_in):
             button.setEnabled(not is_read_only)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from welds.advice.card import NOTICE
 from welds.gui.card_face import CardFace
+from welds.gui.pages.setup.past_strip import PastStrip
 from welds.gui.widgets.caution_bar import CautionBar
 from welds.gui.widgets.caution_fold import CautionFold
 from welds.gui.widgets.drawing_view import DrawingView
@@ -38,6 +39,7 @@ class CardPanel(QWidget):
 
     ticked = Signal(str, bool)
     asked_for_nearest = Signal()
+    log_wanted = Signal()
 
     def __init__(self, paint_joint: PaintCard, paint_wave: PaintCard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -102,6 +104,7 @@ class CardPanel(QWidget):
             words, tone = self.tr("NOT READY: {count} to tick").format(count=open_stops), "stop"
         else:
             words, tone = self.tr("READY"), "good"
+        self.log_weld.setEnabled(not is_stale)
         self.state.setText(words)
         self.state.setAccessibleName(self.tr("State of the card: {words}").format(words=words))
         set_property(self.state, "tone", tone)
@@ -117,6 +120,10 @@ class CardPanel(QWidget):
         self.state = QPushButton(self)
         self.state.setProperty("kind", "state")
         self.state.clicked.connect(self._on_state_clicked)
+        self.log_weld = QPushButton(self.tr("Log this weld…"), self)
+        self.log_weld.setToolTip(self.tr("Write down what was set and what came of it (Ctrl+L)"))
+        self.log_weld.clicked.connect(self.log_wanted)
+        self.log_weld.setEnabled(False)
         words = QVBoxLayout()
         words.setSpacing(0)
         words.addWidget(self._title)
@@ -124,6 +131,7 @@ class CardPanel(QWidget):
         row = QHBoxLayout()
         row.setContentsMargins(0, 0, SCROLLBAR_PX, 0)
         row.addLayout(words, 1)
+        row.addWidget(self.log_weld, 0, Qt.AlignmentFlag.AlignTop)
         row.addWidget(self.state, 0, Qt.AlignmentFlag.AlignTop)
         return row
 
@@ -140,6 +148,7 @@ class CardPanel(QWidget):
         self._main_reasons = ReasonList(self.body)
         self._main_reasons.hide()
         self.big = FigureStrip(parent=self.body)
+        self.past = PastStrip(self.body)
         self._weak = label(role="soft", tone="warn", wrap=True, parent=self.body)
         self._groups: list[SettingGroup] = []
         self._sheets = PackedColumns(390)
@@ -158,6 +167,7 @@ class CardPanel(QWidget):
         layout.addWidget(self.warnings)
         layout.addLayout(row)
         layout.addWidget(self._main_reasons)
+        layout.addWidget(self.past)
         layout.addWidget(self.big)
         layout.addWidget(self._weak)
         layout.addLayout(self._sheets)
@@ -209,12 +219,13 @@ class CardPanel(QWidget):
     def _chain_tabs(self) -> None:
         """Let Tab follow the reading order where parts were made anew."""
         chain: list[QWidget] = [
+            self.log_weld,
             self.state,
             self.refusal.button,
             *self.stops.boxes.values(),
             self.warnings.button,
         ]
-        chain += [self.main.why, *(tile.why for tile in self.big.tiles)]
+        chain += [self.main.why, self.past.more, self.past.learning, *(tile.why for tile in self.big.tiles)]
         chain += [row.why for group in self._groups for row in group.rows]
         chain.append(self.notes.button)
         for before, after in pairwise(chain):

@@ -133,6 +133,10 @@ class SetupPresenter(QObject):
             self.metal_changed.emit(str(value))
         self._answer()
 
+    def answer_again(self) -> None:
+        """Answer the same request anew: what stands behind the advice has changed."""
+        self._answer()
+
     def set_thickness_mm(self, thickness_mm: float) -> None:
         """Take a thickness from the slider, written in the person's units."""
         self.choose_reading("thickness", self._engine.length_text(thickness_mm, self._units))
