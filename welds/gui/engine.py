@@ -15,6 +15,7 @@ from welds.gui.metal_option import MetalOption
 if TYPE_CHECKING:
     from welds.advice.card import Card
     from welds.advice.request import Request
+    from welds.gui.bench_in_use import BenchInUse
     from welds.gui.card_face import CardFace
     from welds.gui.past_welds import PastWelds
     from welds.quantities.units import Units
@@ -49,6 +50,7 @@ class Engine:
     tables: "Tables"
     request: "Callable[[Fields], Request]"
     card: "Callable[[Request], Card]"
+    bench: "BenchInUse | None" = None
     past: "PastWelds | None" = None
 
     def face(self, card: "Card", units: "Units") -> "CardFace":
@@ -138,17 +140,21 @@ def load_engine(user_folder: Path | None) -> Engine:
     """Load the tables and everything slow, and answer one request so that the first real one is quick."""
     from welds.advice.advise import advise
     from welds.advice.validate import request_from_fields
+    from welds.bench.keep import FILE_NAME
+    from welds.gui.bench_in_use import BenchInUse
     from welds.gui.past_welds import PastWelds
     from welds.quantities.units import Units
     from welds.reference.load import load_tables
 
     tables = load_tables(user_folder)
+    bench = BenchInUse(tables, None if user_folder is None else user_folder.parent / FILE_NAME)
     past = PastWelds(tables)
     engine = Engine(
         tables,
         lambda fields: request_from_fields(fields, tables),
-        lambda request: advise(request, tables, evidence=past.of(request)),
-        past=past,
+        lambda request: advise(request, tables, bench.equipment, past.of(request)),
+        bench,
+        past,
     )
     for fields in WARM_UP:
         engine.face(engine.card(engine.request(fields)), Units.METRIC)

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from welds.gui.pages.compare.outputs import CompareOutput
     from welds.gui.pages.compare.presenter import ComparePresenter
     from welds.gui.pages.compare.view import CompareView
+    from welds.gui.pages.heat.outputs import HeatOutput
     from welds.gui.pages.log.page import LogParts
     from welds.gui.pages.setup.presenter import SetupPresenter
     from welds.gui.pages.setup.view import SetupView
@@ -155,6 +156,8 @@ class MainWindow(QMainWindow):
     def _on_loaded(self, engine: "Engine") -> None:
         from welds.gui.card_output import CardOutput
         from welds.gui.page_switch import PageSwitch
+        from welds.gui.pages.bench.page import make_bench_page
+        from welds.gui.pages.heat.page import make_heat_page
         from welds.gui.pages.job.page import make_job_page
         from welds.gui.pages.log.page import LogParts
         from welds.gui.pages.setup.presenter import SetupPresenter
@@ -175,9 +178,12 @@ class MainWindow(QMainWindow):
         self.pages = PageSwitch(self)
         self.pages.add(self.tr("Set-up"), lambda: view)
         self.pages.add(self.tr("Side by side"), self._make_compare_page)
+        self.pages.add(self.tr("Bench"), lambda: make_bench_page(engine, setup, self))
         self.pages.add(self.tr("Job"), lambda: make_job_page(engine, setup, prompts, self))
         self.log = LogParts(engine, setup, view, prompts, self._state, self.statusBar().showMessage, self)
         self.log.add_to(self.pages)
+        say = self.statusBar().showMessage
+        self.pages.add(self.tr("Weld preview"), lambda: make_heat_page(engine, setup, prompts, say, self))
         self.commands.show_pages(self.pages.row)
         self.setCentralWidget(self.pages.stack)
         self.pages.show(SETUP)
@@ -203,8 +209,13 @@ class MainWindow(QMainWindow):
         commands.go_to_thickness.triggered.connect(view.request.focus_thickness)
         commands.switch_side.triggered.connect(view.switch_side)
 
-    def _front_output(self, output: "CardOutput") -> "CardOutput | CompareOutput":
+    def _front_output(self, output: "CardOutput") -> "CardOutput | CompareOutput | HeatOutput":
         """Return what prints and saves the page in front."""
+        from welds.gui.pages.heat.view import HeatView
+
+        front = self.pages.stack.currentWidget() if self.pages is not None else None
+        if isinstance(front, HeatView):
+            return front.output
         is_comparing = self.pages is not None and self.pages.front == COMPARE
         return self._compare_output if is_comparing and self._compare_output is not None else output
 
