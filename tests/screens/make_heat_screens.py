@@ -17,7 +17,9 @@ from PySide6.QtGui import QPixmap  # noqa: E402
 from PySide6.QtWidgets import QApplication, QMainWindow  # noqa: E402
 
 from welds.gui.engine import Engine, load_engine  # noqa: E402
-from welds.gui.pages.heat.page import HeatPage, make_heat_page  # noqa: E402
+from welds.gui.pages.heat.page import make_heat_page  # noqa: E402
+from welds.gui.pages.heat.view import HeatView  # noqa: E402
+from welds.gui.pages.setup.presenter import SetupPresenter  # noqa: E402
 from welds.gui.prompts import Prompts  # noqa: E402
 from welds.gui.theme import Theme, ThemeChoice  # noqa: E402
 from welds.quantities.units import Units  # noqa: E402
@@ -74,13 +76,14 @@ def all_screens() -> Iterator[tuple[str, Case, tuple[int, int], str, str]]:
         yield f"heat-{name}-{size[0]}x{size[1]}-{theme}-{units}", case, size, theme, units
 
 
-def settle(application: QApplication, page: HeatPage) -> None:
+def settle(application: QApplication, page: HeatView) -> None:
     """Wait until the figures are those of the sliders as they stand."""
     until = time.monotonic() + PATIENCE_S
     while not page.presenter.is_settled and page.presenter.knobs and time.monotonic() < until:
         application.processEvents()
         time.sleep(0.005)
-    application.processEvents()
+    for _ in range(3):
+        application.processEvents()
 
 
 def picture(
@@ -90,16 +93,17 @@ def picture(
     size: tuple[int, int],
     theme: str,
     units: str,
-    look: Callable[[HeatPage], None] = lambda page: None,
+    look: Callable[[HeatView], None] = lambda page: None,
 ) -> QPixmap:
     """Return the page as it is painted; `look` may do something with it first."""
     Theme(application).choose(ThemeChoice(theme))
     window = QMainWindow()
-    page = make_heat_page(engine, Prompts(window), print, window)
-    window.setCentralWidget(page.view)
+    setup = SetupPresenter(engine, window)
+    setup.restore(case.fields, Units(units))
+    page = make_heat_page(engine, setup, Prompts(window), print, window)
+    window.setCentralWidget(page)
     window.resize(*size)
     window.show()
-    page.presenter.take_card(engine.card(engine.request(case.fields)), Units(units))
     settle(application, page)
     for name, text in case.typed:
         page.presenter.set_text(name, text)

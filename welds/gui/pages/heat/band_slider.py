@@ -122,9 +122,10 @@ class KnobRow(QWidget):
 
     def __init__(self, name: str, steps: int, trend: str = "", parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.slider = BandSlider(name, steps, self)
+        plain = name.replace("&", "")
+        self.slider = BandSlider(plain, steps, self)
         self.line = QLineEdit(self)
-        self.line.setAccessibleName(name)
+        self.line.setAccessibleName(plain)
         self.line.setFixedWidth(BOX_PX)
         self.line.editingFinished.connect(lambda: self.typed.emit(self.line.text()))
         self.slider.moved.connect(self.moved)

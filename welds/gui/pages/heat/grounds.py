@@ -47,7 +47,8 @@ def grounds_text(bead: Bead, tables: Tables, units: Units) -> str:
         " this near. The dotted lines and the smeared borders of the gauge show it.",
         "- Fitted, once for all metals, on printed single-pass butt rows: AC efficiency"
         f" {FITTED.ac_efficiency:g} (give or take {AC_SPREAD:g}; published values lie lower), spot"
-        f" {FITTED.tig_spot_mm:g} mm for TIG and {FITTED.mig_spot_mm:g} mm for MIG, dent of a MIG arc {FITTED.mig_dent_mm:g} mm at 100 A.",
+        f" {FITTED.tig_spot_mm:g} mm for TIG and {FITTED.mig_spot_mm:g} mm for MIG, dent of a MIG arc"
+        f" {FITTED.mig_dent_mm:g} mm at 100 A.",
         "- Fillet, corner and edge joints were not fitted: the error there is not known and may be larger.",
         *_joint_notes(bead.request.joint),
         "",

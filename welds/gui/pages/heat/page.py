@@ -1,8 +1,8 @@
-"""Puts the parts of the heat page together for the window."""
+"""Puts the heat page together and ties it to the set-up page."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from welds.gui.engine import Engine
@@ -10,21 +10,25 @@ from welds.gui.pages.heat.drawings import HeatDrawings
 from welds.gui.pages.heat.outputs import HeatOutput
 from welds.gui.pages.heat.presenter import HeatPresenter
 from welds.gui.pages.heat.view import HeatView
+from welds.gui.pages.setup.presenter import SetupPresenter
 from welds.gui.prompts import Prompts
 
 
-@dataclass(frozen=True, slots=True)
-class HeatPage:
-    """The page as the window needs it: whom to hand the card, what to show, what prints and saves."""
-
-    presenter: HeatPresenter
-    view: HeatView
-    output: HeatOutput
-
-
-def make_heat_page(engine: Engine, prompts: Prompts, say: Callable[[str], None], window: QWidget) -> HeatPage:
-    """Return the page over one engine."""
+def make_heat_page(
+    engine: Engine, setup: SetupPresenter, prompts: Prompts, say: Callable[[str], None], window: QWidget
+) -> HeatView:
+    """Return the page; whenever it is shown it starts from the card on the set-up page."""
     presenter = HeatPresenter(engine, window)
     drawings = HeatDrawings(presenter, window)
     output = HeatOutput(presenter, drawings, prompts, say, window)
-    return HeatPage(presenter, HeatView(presenter, drawings, output, prompts, window), output)
+    view = HeatView(presenter, drawings, output, prompts, window)
+
+    def take_card() -> None:
+        presenter.take_card(None if setup.is_stale else setup.card, setup.units)
+
+    view.shown.connect(take_card)
+    setup.units_changed.connect(presenter.set_units)
+    application = QCoreApplication.instance()
+    if application is not None:
+        application.aboutToQuit.connect(presenter.wait)
+    return view

@@ -1,6 +1,7 @@
 """The page of the weld to come: sliders at the left, gauge, pictures and figures at the right."""
 
-from PySide6.QtCore import QEvent, QSize
+from PySide6.QtCore import QEvent, QSize, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QApplication,
     QFrame,
@@ -43,6 +44,8 @@ GAUGE_PX = 108
 class HeatView(QWidget):
     """Builds the page and connects it; everything about welding is the presenter's."""
 
+    shown = Signal()
+
     def __init__(
         self,
         presenter: HeatPresenter,
@@ -52,8 +55,8 @@ class HeatView(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._presenter, self._drawings = presenter, drawings
-        self._output, self._prompts = output, prompts
+        self.presenter, self.output = presenter, output
+        self._drawings, self._prompts = drawings, prompts
         self.rows = {
             name: self._row(name) for name in (CURRENT, TRAVEL, VOLTAGE, THICKNESS, START, FREQUENCY, BALANCE)
         }
@@ -85,6 +88,10 @@ class HeatView(QWidget):
         self._connect()
         self._show_kept(on=False)
 
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self.shown.emit()
+
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() == QEvent.Type.PaletteChange:
@@ -92,18 +99,18 @@ class HeatView(QWidget):
 
     def _row(self, name: str) -> KnobRow:
         words = {
-            CURRENT: self.tr("&Current"),
+            CURRENT: self.tr("C&urrent"),
             TRAVEL: self.tr("&Travel speed"),
-            VOLTAGE: self.tr("Arc &voltage"),
-            THICKNESS: self.tr("T&hickness"),
+            VOLTAGE: self.tr("Arc vo&ltage"),
+            THICKNESS: self.tr("Thick&ness"),
             START: self.tr("&Metal starts at"),
             FREQUENCY: self.tr("AC &frequency"),
             BALANCE: self.tr("&Electrode negative"),
         }[name]
         trend = self.tr("trend") if name in (FREQUENCY, BALANCE) else ""
         row = KnobRow(words, STEPS, trend, self)
-        row.moved.connect(lambda place: self._presenter.set_place(name, place))
-        row.typed.connect(lambda text: self._presenter.set_text(name, text))
+        row.moved.connect(lambda place: self.presenter.set_place(name, place))
+        row.typed.connect(lambda text: self.presenter.set_text(name, text))
         return row
 
     def _side(self) -> QWidget:
@@ -149,10 +156,10 @@ class HeatView(QWidget):
         return main
 
     def _connect(self) -> None:
-        presenter = self._presenter
+        presenter = self.presenter
         self.reset.clicked.connect(presenter.reset)
         self.keep.clicked.connect(lambda on: presenter.keep() if on else presenter.drop())
-        self.save.clicked.connect(self._output.save)
+        self.save.clicked.connect(self.output.save)
         self.grounds.clicked.connect(self._on_grounds_clicked)
         presenter.knobs_changed.connect(self._show_knobs)
         presenter.picture_changed.connect(self._on_picture_changed)
@@ -168,7 +175,7 @@ class HeatView(QWidget):
         self._area.follow(focused)
 
     def _show_knobs(self) -> None:
-        shown = {knob.name: knob for knob in self._presenter.knobs}
+        shown = {knob.name: knob for knob in self.presenter.knobs}
         for name, row in self.rows.items():
             knob = shown.get(name)
             row.setVisible(knob is not None)
@@ -177,14 +184,14 @@ class HeatView(QWidget):
                 row.slider.show_card(band, knob.place(knob.card))
                 row.show_trouble("")
                 row.show_value(
-                    knob.place(knob.value), knob.text(self._presenter.units), self._card_words(knob)
+                    knob.place(knob.value), knob.text(self.presenter.units), self._card_words(knob)
                 )
-        self._title.setText(self._presenter.title)
+        self._title.setText(self.presenter.title)
 
     def _card_words(self, knob: Knob) -> str:
-        if knob.name == VOLTAGE and not self._presenter.holds_voltage:
+        if knob.name == VOLTAGE and not self.presenter.holds_voltage:
             return self.tr("follows the current")
-        return self.tr("card: {band}").format(band=knob.band_text(self._presenter.units))
+        return self.tr("card: {band}").format(band=knob.band_text(self.presenter.units))
 
     def _on_picture_changed(self, picture: Picture) -> None:
         self.verdict.setText(picture.verdict.text)
@@ -194,7 +201,7 @@ class HeatView(QWidget):
         self._repaint()
 
     def _repaint(self) -> None:
-        picture = self._presenter.picture
+        picture = self.presenter.picture
         if picture is None:
             return
         words = "; ".join(f"{each.name}: {each.value}" for each in picture.figures)
@@ -203,7 +210,7 @@ class HeatView(QWidget):
         self.pool.show_drawing(self._drawings.paint_pool, words)
 
     def _show_cautions(self) -> None:
-        card = self._presenter.card
+        card = self.presenter.card
         cautions = card.cautions if card is not None else ()
         order = list(Severity)
         self.cautions.show_cautions(
@@ -226,7 +233,7 @@ class HeatView(QWidget):
     def _on_refused(self, reason: str) -> None:
         for each in (self.gauge, self.zone, self.pool, self.figures, self.verdict, self.save, self.grounds):
             each.setVisible(not reason)
-        self._area.setEnabled(bool(self._presenter.knobs))
+        self._area.setEnabled(bool(self.presenter.knobs))
         self._show_cautions()
         if reason:
             self.refusal.show_reason(reason, "", "")
@@ -235,7 +242,7 @@ class HeatView(QWidget):
             self.refusal.hide()
 
     def _on_grounds_clicked(self) -> None:
-        text = self._presenter.grounds()
+        text = self.presenter.grounds()
         if text:
             introduction = self.tr(
                 "To think with: what the picture leaves out, how far it may be off, where figures come from."
