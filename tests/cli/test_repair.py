@@ -101,3 +101,14 @@ def test_sheet_that_no_seam_is_tabled_for_is_not_patched(welds):
     result = welds("repair", "--metal", "low-carbon", "--thickness", "200 mm", *REGION)
     assert result.code == 3
     assert "patch in low-carbon" in result.complaint
+
+
+def test_cautions_come_before_the_figures(welds):
+    words = ("--coating", "old-paint", "--coating", "galvanised")
+    out = welds(*SHEET, *REGION, *words).out
+    assert out.index("TAKE CARE") < out.index("WHY")
+    answer = welds(*SHEET, *REGION, *words, "--json").json
+    plain = welds(*SHEET, *REGION, "--json").json
+    assert len(answer["cautions"]) > len(plain["cautions"]) > 0
+    assert "zinc" in " ".join(caution["text"] for caution in answer["cautions"])
+    assert welds(*SHEET, *REGION, "--coating", "galvanized-ish").code == 2

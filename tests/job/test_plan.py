@@ -4,6 +4,7 @@ from time import perf_counter
 
 import pytest
 
+from welds.advice.equipment import Equipment, Machine
 from welds.job.demo import demo_file
 from welds.job.job_file import load_job
 from welds.job.plan import flat_size, plan_job
@@ -102,3 +103,20 @@ def test_an_impossible_k_is_a_problem_of_its_piece(job_of, tables):
         job_of("pieces: [{id: a, legs: [40, 40], angles: [90], radius: 3, width: 50, k: 0.9}]"), tables
     )
     assert "a: no blank: k: 0.9" in plan.problems[0]
+
+
+def test_each_card_is_for_a_machine_that_does_its_process(job_of, tables):
+    tig = Machine("the TIG set", frozenset({"tig"}), current_max_a=200.0)
+    mig = Machine("the MIG set", frozenset({"mig"}), current_max_a=180.0)
+    joints = (
+        "[{id: a, joint: tee, length: 50}, {id: b, process: mig, metal: low-carbon, joint: tee, length: 50}]"
+    )
+    plan = plan_job(job_of(f"joints: {joints}"), tables, Equipment(tig, others=(mig,)))
+    assert [each.card.machine for each in plan.set_ups] == ["the TIG set", "the MIG set"]
+
+
+def test_cautions_of_repairs_stand_with_those_of_cards(job_of, tables):
+    sheet = "metal: low-carbon, thickness: 1.2 mm, coating: [galvanised]"
+    repair = f"{{id: a, {sheet}, holes: 3 mm x 2, region: 50 x 50}}"
+    plan = plan_job(job_of(f"repairs: [{repair}]"), tables)
+    assert "zinc" in " ".join(caution.text for caution in plan.cautions)

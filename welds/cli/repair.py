@@ -3,7 +3,7 @@
 import argparse
 from collections.abc import Sequence
 
-from welds.advice.request import Part, Process
+from welds.advice.request import Coating, Part, Process
 from welds.advice.validate import enum_value
 from welds.cli.arguments import Once, Parser, add_common, add_file
 from welds.cli.output import destinations, print_json, print_text, write_text
@@ -50,6 +50,8 @@ def _parser() -> Parser:
         ("--process", "process for the seam of a patch: tig or mig"),
     ):
         group.add_argument(name, action=Once, metavar=name.removeprefix("--").upper(), help=what)
+    coating = "what is on the metal: galvanised, old-paint, sealer, ...; may be given more than once"
+    group.add_argument("--coating", action="append", default=[], metavar="COATING", help=coating)
     group.add_argument("--load-bearing", action="store_true", help="it carries load")
     group.add_argument("--water-trap", action="store_true", help="water stands in or behind it")
     files = parser.add_argument_group("how the answer comes out")
@@ -81,6 +83,7 @@ def _damage(options: argparse.Namespace, session: Session) -> Damage:
         options.load_bearing,
         options.water_trap,
         None if options.process is None else enum_value(Process, options.process, "--process"),
+        tuple(enum_value(Coating, each, "--coating") for each in options.coating),
     )
 
 

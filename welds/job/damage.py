@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from math import pi
 
-from welds.advice.request import Part, Process
+from welds.advice.request import Coating, Part, Process
 from welds.errors import InputError
 from welds.job.lengths import read_length
 from welds.quantities.units import Units
@@ -55,6 +55,7 @@ class Damage:
     is_load_bearing: bool = False
     traps_water: bool = False
     process: Process | None = None
+    coatings: tuple[Coating, ...] = ()
 
     @property
     def thickness_mm(self) -> float:

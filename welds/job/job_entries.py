@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from welds.advice.request import Part, Process, Request
+from welds.advice.request import Coating, Part, Process, Request
 from welds.advice.validate import FIELDS, enum_value, request_from_fields
 from welds.errors import InputError, nearest
 from welds.job.bend_radius import Grain
@@ -24,7 +24,7 @@ _PIECE = ("id", "name", "stock", "metal", "thickness", "count", "size", *_FOLDED
 _JOINT = ("id", "name", "pieces", "count", "closed", "dry_fit", *FIELDS)
 _REPAIR = (
     "id", "name", "metal", "thickness", "holes", "region", "behind", "measured", "panel", "part", "process",
-    "load_bearing", "water_trap",
+    "load_bearing", "water_trap", "coating",
 )  # fmt: skip
 _PRICES = ("currency", "filler_kg", "gas_m3", "disc", "power_kwh", "labour_h")
 
@@ -123,6 +123,7 @@ def read_repair(key: str, entry: Entry, setting: Setting) -> RepairWork | None:
             entry.flag("load_bearing"),
             entry.flag("water_trap"),
             entry.read("process", lambda value: enum_value(Process, value, "process"), None),
+            tuple(enum_value(Coating, each, "coating") for each in entry.names("coating")),
         )
     except InputError as error:
         entry.complain(str(error))

@@ -4,7 +4,9 @@ from dataclasses import dataclass
 from math import pi
 
 from welds.advice.advise import advise
+from welds.advice.card import Card
 from welds.advice.request import Joint, Process, Request
+from welds.advice.setting import Caution
 from welds.errors import WeldsError
 from welds.job.damage import Damage
 from welds.job.repair_records import rule
@@ -33,6 +35,7 @@ class PatchPlan:
     time_s: float
     heat_kj: float | None
     uncovered: str
+    cautions: tuple[Caution, ...]
 
 
 def plan_patch(tables: Tables, damage: Damage) -> PatchPlan:
@@ -46,7 +49,8 @@ def plan_patch(tables: Tables, damage: Damage) -> PatchPlan:
     radius = min(rule(tables, "corner-radius").value, length / 2.0, width / 2.0)
     seam = 2.0 * (length + width) - (8.0 - 2.0 * pi) * radius
     tacks = plan_tacks(tables, damage.metal.family, damage.thickness_mm, joint, seam, is_closed=True)
-    heat, arc_s, uncovered = _seam_heat(tables, damage, joint, seam)
+    card, uncovered = _seam(tables, damage, joint)
+    heat, arc_s = _heat(card, seam)
     return PatchPlan(
         (length, width),
         (length + over + 2.0 * lap, width + over + 2.0 * lap),
@@ -59,20 +63,30 @@ def plan_patch(tables: Tables, damage: Damage) -> PatchPlan:
         rule(tables, "patch-handling").value + arc_s,
         heat,
         uncovered,
+        card.cautions if card is not None else (),
     )
 
 
-def _seam_heat(
-    tables: Tables, damage: Damage, joint: Joint, seam_mm: float
-) -> tuple[float | None, float, str]:
-    """Return the arc's energy over the seam, its time, and why the seam has no set-up."""
+def _seam(tables: Tables, damage: Damage, joint: Joint) -> tuple[Card | None, str]:
+    """Return the card of the seam, or why there is none."""
     usual = Process.MIG if damage.metal.family == "carbon-steel" else Process.TIG
-    request = Request(damage.process or usual, damage.metal.id, damage.thickness_mm, joint)
+    request = Request(
+        damage.process or usual,
+        damage.metal.id,
+        damage.thickness_mm,
+        joint,
+        coatings=damage.coatings,
+        part=damage.part,
+    )
     try:
-        settings = advise(request, tables).settings
+        return advise(request, tables), ""
     except WeldsError as error:
-        return None, 0.0, str(error)
-    if "heat_input" not in settings or "travel_speed" not in settings:
-        return None, 0.0, ""
-    arc_s = seam_mm / settings["travel_speed"].figure.start
-    return settings["heat_input"].figure.start * seam_mm, arc_s, ""
+        return None, str(error)
+
+
+def _heat(card: Card | None, seam_mm: float) -> tuple[float | None, float]:
+    """Return the arc's energy over the seam in kilojoules and its time in seconds, where the card has both."""
+    if card is None or "heat_input" not in card.settings or "travel_speed" not in card.settings:
+        return None, 0.0
+    arc_s = seam_mm / card.settings["travel_speed"].figure.start
+    return card.settings["heat_input"].figure.start * seam_mm, arc_s

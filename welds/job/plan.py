@@ -62,7 +62,8 @@ def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC) -> JobPla
             continue
         for joint in each.joints:
             starts = len(tacks[joint.id].runs) if joint.id in tacks else 1
-            amounts[joint.id] = joint_amounts(tables, equipment.machine, joint, each.card, starts)
+            amounts[joint.id] = joint_amounts(tables, each.machine, joint, each.card, starts)
+    repairs = _repairs(job, tables, problems)
     return JobPlan(
         job,
         equipment.machine.name,
@@ -71,10 +72,10 @@ def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC) -> JobPla
         _sheets(job, blanks, problems),
         found,
         tacks,
-        _repairs(job, tables, problems),
+        repairs,
         sum_up(tables, equipment, amounts, found, job.prices),
         amounts,
-        _cautions(found),
+        _cautions(found, repairs),
         tuple(problems),
     )
 
@@ -138,8 +139,9 @@ def _repairs(job: Job, tables: Tables, problems: list[str]) -> dict[str, RepairA
     return repairs
 
 
-def _cautions(found: tuple[SetUp, ...]) -> tuple[Caution, ...]:
-    """Return every caution of every card once, what binds hardest first."""
+def _cautions(found: tuple[SetUp, ...], repairs: Mapping[str, RepairAnswer]) -> tuple[Caution, ...]:
+    """Return every caution of every card and repair once, what binds hardest first."""
     severities = list(Severity)
     all_of_them = {caution.rule: caution for each in found if each.card for caution in each.card.cautions}
+    all_of_them |= {caution.rule: caution for each in repairs.values() for caution in each.cautions}
     return tuple(sorted(all_of_them.values(), key=lambda caution: severities.index(caution.severity)))

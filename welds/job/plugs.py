@@ -5,6 +5,7 @@ from math import sqrt
 
 from welds.advice.advise import advise
 from welds.advice.request import Joint, Process, Request
+from welds.advice.setting import Caution
 from welds.errors import WeldsError
 from welds.job.damage import Behind, Damage
 from welds.job.repair_records import rule
@@ -30,6 +31,7 @@ class PlugPlan:
     seconds_each: float
     time_s: float
     heat_kj: float
+    cautions: tuple[Caution, ...]
 
     @property
     def ligament_mm(self) -> float:
@@ -40,11 +42,13 @@ class PlugPlan:
 def plan_plugs(tables: Tables, damage: Damage) -> tuple[PlugPlan | None, str]:
     """Return the plan, or None and why the tables have no plug for this sheet."""
     thickness = damage.thickness_mm
-    request = Request(Process.MIG, damage.metal.id, thickness, Joint.PLUG)
+    coatings, part = damage.coatings, damage.part
+    request = Request(Process.MIG, damage.metal.id, thickness, Joint.PLUG, coatings=coatings, part=part)
     try:
-        settings = advise(request, tables).settings
+        card = advise(request, tables)
     except WeldsError as error:
         return None, f"no figures for filling a hole in this sheet: {error}"
+    settings = card.settings
     amps, volts, seconds = (settings[name].figure.start for name in ("current", "voltage", "plug_time"))
     clean, filled = rule(tables, "clean-metal"), rule(tables, "filled-hole-limit")
     drill = damage.largest_mm + clean.value
@@ -75,6 +79,7 @@ def plan_plugs(tables: Tables, damage: Damage) -> tuple[PlugPlan | None, str]:
         fill,
         time,
         count * amps * volts * fill / 1000.0,
+        card.cautions,
     ), ""
 
 

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
+from welds.advice.setting import Caution
 from welds.errors import NotCoveredError
 from welds.job.damage import NOT_YOURS, Behind, Damage
 from welds.job.patch import PatchPlan, plan_patch
@@ -40,6 +41,11 @@ class RepairAnswer:
     plug: PlugPlan | None
     patch: PatchPlan
     checks: tuple[str, ...]
+
+    @property
+    def cautions(self) -> tuple[Caution, ...]:
+        """What can hurt while doing it; a new panel is welded in as a patch is."""
+        return self.plug.cautions if self.choice is Choice.PLUG and self.plug else self.patch.cautions
 
 
 def decide_repair(tables: Tables, damage: Damage) -> RepairAnswer:

@@ -5,8 +5,8 @@ from dataclasses import dataclass, replace
 
 from welds.advice.advise import advise
 from welds.advice.card import Card
-from welds.advice.equipment import Equipment
-from welds.advice.request import Request
+from welds.advice.equipment import Equipment, Machine
+from welds.advice.request import Process, Request
 from welds.errors import WeldsError
 from welds.job.job import JointWork
 from welds.reference.tables import Tables
@@ -20,6 +20,7 @@ class SetUp:
     joints: tuple[JointWork, ...]
     card: Card | None
     problem: str
+    machine: Machine
 
 
 def set_ups(joints: Sequence[JointWork], tables: Tables, equipment: Equipment) -> tuple[SetUp, ...]:
@@ -31,8 +32,18 @@ def set_ups(joints: Sequence[JointWork], tables: Tables, equipment: Equipment) -
     for request, members in alike.items():
         longest = max(joint.length_mm for joint in members)
         asked = replace(request, length_mm=longest) if longest else request
+        used = for_process(equipment, request.process)
         try:
-            found.append(SetUp(asked, tuple(members), advise(asked, tables, equipment), ""))
+            card, problem = advise(asked, tables, used), ""
         except WeldsError as error:
-            found.append(SetUp(asked, tuple(members), None, str(error)))
+            card, problem = None, str(error)
+        found.append(SetUp(asked, tuple(members), card, problem, used.machine))
     return tuple(found)
+
+
+def for_process(equipment: Equipment, process: Process) -> Equipment:
+    """Return the equipment with a machine in use that does the process, where the bench has one."""
+    if process in equipment.machine.processes:
+        return equipment
+    other = next((each for each in equipment.others if process in each.processes), None)
+    return equipment if other is None else replace(equipment, machine=other)

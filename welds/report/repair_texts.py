@@ -10,7 +10,9 @@ from welds.job.repair import Choice, RepairAnswer
 from welds.job.tack_plan import TackPlan
 from welds.quantities.units import Units
 from welds.report.cut_length import cut_length
-from welds.report.html_page import page
+from welds.report.html_page import cautions_html, page
+from welds.report.json_card import caution_json
+from welds.report.text_card import caution_lines
 
 SCHEMA = "welds.repair/1"
 _WIDTH = 90
@@ -94,13 +96,14 @@ def tack_lines(plan: TackPlan, units: Units) -> Iterator[str]:
 def repair_text(answer: RepairAnswer, units: Units) -> str:
     """Return the repair for a terminal."""
     parts = [[repair_title(answer, units)]]
+    parts.append([line for caution in answer.cautions for line in caution_lines(caution)])
     for head, lines in repair_lines(answer, units):
         wrapped = (
             textwrap.wrap(line, _WIDTH, initial_indent="  ", subsequent_indent="    ") for line in lines
         )
         parts.append([head, *(line for each in wrapped for line in each)])
     parts.append(textwrap.wrap(NOTICE, _WIDTH))
-    return "\n\n".join("\n".join(lines) for lines in parts) + "\n"
+    return "\n\n".join("\n".join(lines) for lines in parts if lines) + "\n"
 
 
 def repair_html(answer: RepairAnswer, units: Units) -> str:
@@ -112,6 +115,7 @@ def repair_body(answer: RepairAnswer, units: Units, name: str = "") -> str:
     """Return the repair's part of a page, escaped."""
     title = repair_title(answer, units)
     parts = [f'<p class="title">{escape(name or title)}</p><p class="subtitle">{escape(title)}</p>']
+    parts.append(cautions_html(answer.cautions))
     for head, lines in repair_lines(answer, units):
         parts.append(
             f'<p class="head">{head.capitalize()}</p>' + "".join(f"<p>{escape(line)}</p>" for line in lines)
@@ -159,6 +163,7 @@ def repair_json(answer: RepairAnswer) -> dict[str, Any]:
             "heat_kj": None if patch.heat_kj is None else round(patch.heat_kj, 3),
         },
         "checks": list(answer.checks),
+        "cautions": [caution_json(caution) for caution in answer.cautions],
         "notice": NOTICE,
     }
 
