@@ -37,13 +37,6 @@ def test_unknown_command_gets_the_nearest(welds, word, nearest) -> None:
     assert result.complaint.endswith(f"nearest: {nearest}")
 
 
-@pytest.mark.parametrize("word", ["log", "bead"])
-def test_what_is_not_built_yet_is_not_pretended(welds, word) -> None:
-    result = welds(word)
-    assert result.code == 2
-    assert result.complaint.startswith(f"welds: command: {word} is not usable")
-
-
 def test_an_interrupted_command_leaves_quietly(capsys) -> None:
     def interrupted() -> int:
         raise KeyboardInterrupt
