@@ -85,7 +85,7 @@ def _seam(tables: Tables, damage: Damage, joint: Joint) -> tuple[Card | None, st
 
 
 def _heat(card: Card | None, seam_mm: float) -> tuple[float | None, float]:
-    """Return the arc's energy over the seam in kilojoules and its time in seconds, where the card has both."""
+    """Return the arc's energy over the seam in kilojoules and its seconds, where the card says both."""
     if card is None or "heat_input" not in card.settings or "travel_speed" not in card.settings:
         return None, 0.0
     arc_s = seam_mm / card.settings["travel_speed"].figure.start
