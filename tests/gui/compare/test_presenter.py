@@ -1,8 +1,12 @@
 """What stands side by side, without a window."""
 
+from dataclasses import replace
+
 import pytest
 
 from tests.gui.compare.conftest import CARD
+from welds.advice.advise import advise
+from welds.gui.bench_in_use import BenchInUse
 from welds.gui.pages.compare.presenter import ComparePresenter
 from welds.quantities.units import Units
 
@@ -117,6 +121,31 @@ def test_a_machine_from_its_file(presenter, tmp_path):
     said = heard(presenter.refused)
     presenter.add_machine_file(tmp_path / "nowhere.yaml")
     assert "nowhere.yaml" in said[-1][0]
+
+
+def test_the_machines_of_the_bench_stand_side_by_side(qapp, real_engine, tmp_path):
+    file = tmp_path / "bench.yaml"
+    file.write_text(
+        "in_use: mains set\nmachines:\n"
+        + "".join(
+            f"  - name: {name}\n    processes: [tig]\n"
+            f"    ac_frequency_min_hz: 50\n    ac_frequency_max_hz: {highest}\n"
+            for name, highest in (("modern set", 150), ("mains set", 50))
+        ),
+        encoding="utf-8",
+    )
+    tables = real_engine.tables
+    bench = BenchInUse(tables, file)
+    engine = replace(real_engine, bench=bench, card=lambda request: advise(request, tables, bench.equipment))
+    made = ComparePresenter(engine)
+    made.take_card(CARD, Units.METRIC)
+    assert "mains set" in made.shown.heading
+    made.choose_kind("machine")
+    assert made.shown.titles == ("modern set", "mains set")
+    assert made.ticked() == made.shown.titles
+    assert made.shown.pinned == 1
+    made.tick(("mains set",))
+    assert made.ticked() == ("mains set",)
 
 
 def test_a_gauge_stays_the_same_sheet_in_another_metal(qapp, real_engine):

@@ -57,8 +57,7 @@ class Vary(QObject):
 
     def machines(self) -> Mapping[str, Equipment]:
         """Return the machines of the person's bench by name, each with the shelf beside it."""
-        in_use = getattr(self._engine, "bench", None)
-        bench = in_use.kept.bench if in_use is not None else None
+        bench = self._engine.bench.kept.bench if self._engine.bench is not None else None
         if bench is None:
             return {}
         return {machine.name: replace(bench, in_use=machine.name).equipment() for machine in bench.machines}
@@ -96,8 +95,7 @@ class Vary(QObject):
 
     def equipment(self) -> Equipment:
         """Return the machine and shelf that the present card is for."""
-        in_use = getattr(self._engine, "bench", None)
-        return GENERIC if in_use is None else in_use.equipment
+        return self._engine.bench.equipment if self._engine.bench is not None else GENERIC
 
     def _thicknesses(self, base: Fields, units: Units) -> Options:
         """Return the present thickness between the named ones on either side of it."""
