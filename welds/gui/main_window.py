@@ -24,7 +24,6 @@ if TYPE_CHECKING:
     from welds.gui.pages.compare.presenter import ComparePresenter
     from welds.gui.pages.compare.view import CompareView
     from welds.gui.pages.heat.outputs import HeatOutput
-    from welds.gui.pages.heat.outputs import HeatOutput
     from welds.gui.pages.log.page import LogParts
     from welds.gui.pages.setup.presenter import SetupPresenter
     from welds.gui.pages.setup.view import SetupView
@@ -159,7 +158,6 @@ class MainWindow(QMainWindow):
         from welds.gui.page_switch import PageSwitch
         from welds.gui.pages.bench.page import make_bench_page
         from welds.gui.pages.heat.page import make_heat_page
-        from welds.gui.pages.heat.page import make_heat_page
         from welds.gui.pages.job.page import make_job_page
         from welds.gui.pages.log.page import LogParts
         from welds.gui.pages.setup.presenter import SetupPresenter
@@ -182,8 +180,6 @@ class MainWindow(QMainWindow):
         self.pages.add(self.tr("Side by side"), self._make_compare_page)
         self.pages.add(self.tr("Bench"), lambda: make_bench_page(engine, setup, self))
         self.pages.add(self.tr("Job"), lambda: make_job_page(engine, setup, prompts, self))
-        say = self.statusBar().showMessage
-        self.pages.add(self.tr("Weld preview"), lambda: make_heat_page(engine, setup, prompts, say, self))
         self.log = LogParts(engine, setup, view, prompts, self._state, self.statusBar().showMessage, self)
         self.log.add_to(self.pages)
         say = self.statusBar().showMessage
