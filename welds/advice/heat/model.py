@@ -18,8 +18,8 @@ LARGEST_SAG = 0.25
 DEEPEST = 0.5
 """Deepest heat, as a share of the thickness: beyond it the source would be a line through the plate."""
 
-ARC_SPREAD = 2.0
-"""How much wider the current is on the plate than at a tungsten's tip (from memory of arc physics)."""
+ARC_SPREAD = 4.0
+"""How much wider the current is on the plate, some 2 mm in radius, than at a tungsten's tip, some 0.5 mm."""
 
 STEEL_TENSION_N_M = 1.4
 LEAST_CURRENT_A, LARGEST_CURRENT_A = 1.0, 3000.0
