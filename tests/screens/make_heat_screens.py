@@ -115,7 +115,7 @@ def picture(
         settle(application, page)
     look(page)
     grabbed = window.grab()
-    page.presenter.wait()
+    page.presenter.stop()
     window.close()
     window.deleteLater()
     application.processEvents()

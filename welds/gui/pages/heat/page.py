@@ -30,5 +30,5 @@ def make_heat_page(
     setup.units_changed.connect(presenter.set_units)
     application = QCoreApplication.instance()
     if application is not None:
-        application.aboutToQuit.connect(presenter.wait)
+        application.aboutToQuit.connect(presenter.stop)
     return view

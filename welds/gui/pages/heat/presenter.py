@@ -217,10 +217,10 @@ class HeatPresenter(QObject):
             shown, {"of": self.title, "note": "conduction only; to think with, not a procedure"}
         )
 
-    def wait(self) -> bool:
-        """Wait for the thread; False when time ran out."""
+    def stop(self) -> bool:
+        """Let the thread end: the window closes; False when time ran out."""
         self._rest.stop()
-        return self.runner.wait()
+        return self.runner.stop()
 
     def _set(self, name: str, value: float) -> None:
         assert self._knobs is not None

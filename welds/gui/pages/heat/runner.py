@@ -22,6 +22,7 @@ class NewestRunner(QObject):
         self._jobs.failed.connect(self._on_failed)
         self._is_busy = False
         self._next: Work | None = None
+        self._is_stopped = False
 
     @property
     def is_overtaken(self) -> bool:
@@ -35,15 +36,17 @@ class NewestRunner(QObject):
 
     def ask(self, work: Work) -> None:
         """Do this as soon as what is under way has ended, unless something newer comes."""
+        if self._is_stopped:
+            return
         if self._is_busy:
             self._next = work
             return
         self._is_busy = True
         self._jobs.submit(work)
 
-    def wait(self) -> bool:
-        """Drop what waits and wait for what is under way; False when time ran out."""
-        self._next = None
+    def stop(self) -> bool:
+        """Begin nothing more and wait for what is under way; False when time ran out."""
+        self._is_stopped, self._next = True, None
         return self._jobs.wait()
 
     def _on_finished(self, result: object) -> None:

@@ -1,0 +1,79 @@
+"""How smoothly the weld preview follows a slider. Goal: 60 pictures a second, that is 16.7 ms each.
+
+The picture is worked out in a thread; painting is the window's own. Nothing here fails by time.
+"""
+
+from itertools import cycle
+
+import pytest
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QImage, QPainter
+from PySide6.QtWidgets import QMainWindow
+
+from welds.gui.engine import load_engine
+from welds.gui.pages.heat.drawings import HeatDrawings
+from welds.gui.pages.heat.knobs import CURRENT, TRAVEL, knobs_of
+from welds.gui.pages.heat.live import frame_of
+from welds.gui.pages.heat.presenter import HeatPresenter
+from welds.quantities.units import Units
+
+TANK = {"process": "tig", "metal": "5052", "thickness": "2 mm", "joint": "butt"}
+BRACKET = {"process": "tig", "metal": "304", "thickness": "2 mm", "other_thickness": "5 mm", "joint": "tee"}
+POST = {"process": "mig", "metal": "low-carbon", "thickness": "6 mm", "joint": "tee"}
+STEPS = tuple(1.0 + 0.01 * step for step in (*range(20), *range(20, 0, -1)))
+
+
+@pytest.fixture(scope="module")
+def engine():
+    return load_engine(None)
+
+
+@pytest.mark.parametrize("fields", [TANK, BRACKET, POST], ids=("butt", "unequal-tee", "mig-tee"))
+@pytest.mark.parametrize("name", [CURRENT, TRAVEL])
+def test_one_picture_with_its_figures(benchmark, engine, fields, name):
+    """Current leaves the limits of the gauge where they are, travel moves them."""
+    knobs = knobs_of(engine.card(engine.request(fields)))
+    factors = cycle(STEPS)
+    last = [frame_of(*knobs.asked, engine.tables)]
+
+    def step():
+        value = knobs.knobs[name].card * next(factors)
+        last[0] = frame_of(*knobs.with_value(name, value).asked, engine.tables, last[0])
+
+    benchmark(step)
+    assert last[0].is_current
+
+
+def test_paint_all_three_pictures(benchmark, qtbot, engine):
+    window = QMainWindow()
+    presenter = HeatPresenter(engine, window)
+    drawings = HeatDrawings(presenter, window)
+    presenter.take_card(engine.card(engine.request(TANK)), Units.METRIC)
+    qtbot.waitUntil(lambda: presenter.picture is not None, timeout=10000)
+    presenter.stop()
+    image = QImage(1000, 640, QImage.Format.Format_RGB32)
+
+    def paint():
+        painter = QPainter(image)
+        drawings.paint_gauge(painter, QRectF(0, 0, 1000, 108))
+        drawings.paint_zone(painter, QRectF(0, 110, 590, 520))
+        drawings.paint_pool(painter, QRectF(600, 110, 400, 520))
+        painter.end()
+
+    benchmark(paint)
+    window.deleteLater()
+
+
+def test_pictures_while_a_slider_is_dragged(benchmark, qtbot, engine):
+    """From the slider's move to the picture's arrival in the window, through the thread."""
+    presenter = HeatPresenter(engine)
+    presenter.take_card(engine.card(engine.request(TANK)), Units.METRIC)
+    qtbot.waitUntil(lambda: presenter.is_settled, timeout=10000)
+    places = cycle((*range(400, 700, 10), *range(700, 400, -10)))
+
+    def move():
+        with qtbot.waitSignal(presenter.picture_changed, timeout=5000):
+            presenter.set_place(CURRENT, next(places))
+
+    benchmark(move)
+    assert presenter.stop()
