@@ -3,6 +3,8 @@
 import textwrap
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from welds.advice.equipment import Control, Supply, Torch
 from welds.bench.load import check_bench
@@ -137,3 +139,34 @@ def test_every_mistake_is_found_in_the_order_of_the_lines(tables) -> None:
 
 def test_an_empty_shelf_states_nothing(load) -> None:
     assert load(MACHINES + "shelf:\n").shelf == load(MACHINES).shelf
+
+
+@settings(max_examples=300)
+@given(data=st.data())
+def test_no_mistake_by_hand_is_more_than_a_line(tables, data) -> None:
+    """Lines dropped, doubled, moved in or out, words replaced: a bench or named faults."""
+    lines = textwrap.dedent(YARD).splitlines()
+    for _ in range(data.draw(st.integers(1, 3))):
+        place = data.draw(st.integers(0, len(lines) - 1))
+        line = lines[place]
+        kind = data.draw(st.sampled_from(["drop", "double", "in", "out", "value", "junk"]))
+        if kind == "drop":
+            lines[place] = ""
+        elif kind == "double":
+            lines.insert(place, line)
+        elif kind == "in":
+            lines[place] = f"  {line}"
+        elif kind == "out":
+            lines[place] = line[1:]
+        elif kind == "value":
+            junk = data.draw(
+                st.sampled_from(["", "[]", "{}", "[[x]]", "{a: {b: c}}", "-1", "1e99", "~", "a b"])
+            )
+            lines[place] = f"{line.split(':')[0]}: {junk}"
+        else:
+            lines[place] = line + data.draw(st.text(max_size=4))
+    bench, faults = check_bench("\n".join(lines), "bench.yaml", tables)
+    assert (bench is None) == bool(faults)
+    for fault in faults:
+        assert "\n" not in fault.problem
+        assert "None" not in str(fault)

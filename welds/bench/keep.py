@@ -53,7 +53,7 @@ def equipment_for(file: str | None, tables: Tables) -> Equipment:
 def own_bench(tables: Tables, file: Path | None = None) -> Kept:
     """Return the person's bench; with mistakes in the file, the last good copy and one line that says so."""
     path = file or bench_file()
-    if not path.exists():
+    if not _is_there(path):
         return Kept(None)
     try:
         written = bench_text(path)
@@ -81,6 +81,13 @@ def save_bench(written: str, tables: Tables, file: Path | None = None) -> Kept:
         raise FileUnavailableError(str(path), reason) from error
     _remember(path, written)
     return Kept(bench, written)
+
+
+def _is_there(path: Path) -> bool:
+    try:
+        return path.exists()
+    except OSError:  # a folder that may not be looked into: reading says why
+        return True
 
 
 def _last_good(path: Path, error: BenchFileError, tables: Tables) -> Kept:

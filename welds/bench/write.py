@@ -53,11 +53,11 @@ def _field(lead: str, field: str, value: object, meaning: str) -> Iterator[str]:
     nested = isinstance(value, Mapping) and any(isinstance(entry, Mapping) for entry in value.values())
     if blocks:
         yield _commented(f"{lead}{_word(field)}:", meaning)
-        yield from (f"{' ' * len(lead)}  - {_flow(entry)}" for entry in value)  # type: ignore[attr-defined]
+        yield from (f"{' ' * len(lead)}  - {flow_text(entry)}" for entry in value)  # type: ignore[attr-defined]
     elif nested:
         yield _commented(f"{lead}{_word(field)}:", meaning)
         for name, entry in value.items():  # type: ignore[attr-defined]
-            yield f"{' ' * len(lead)}  {_word(name)}: {_flow(entry)}"
+            yield f"{' ' * len(lead)}  {_word(name)}: {flow_text(entry)}"
     else:
         yield _commented(lead + _line(field, value), meaning)
 
@@ -65,14 +65,15 @@ def _field(lead: str, field: str, value: object, meaning: str) -> Iterator[str]:
 def _line(field: str, value: object) -> str:
     if isinstance(value, str) and _PLAIN_LINE.fullmatch(value) and value == value.strip():
         return f"{_word(field)}: {value}"
-    return f"{_word(field)}: {_flow(value)}"
+    return f"{_word(field)}: {flow_text(value)}"
 
 
-def _flow(value: object) -> str:
+def flow_text(value: object) -> str:
+    """Return a value on one line, as it stands in the file."""
     if isinstance(value, Mapping):
-        return "{" + ", ".join(f"{_word(name)}: {_flow(entry)}" for name, entry in value.items()) + "}"
+        return "{" + ", ".join(f"{_word(name)}: {flow_text(entry)}" for name, entry in value.items()) + "}"
     if isinstance(value, list):
-        return "[" + ", ".join(_flow(entry) for entry in value) + "]"
+        return "[" + ", ".join(flow_text(entry) for entry in value) + "]"
     return _word(str(value))
 
 

@@ -3,6 +3,9 @@
 from PySide6.QtWidgets import QWidget
 
 from welds.advice.advise import advise
+from welds.advice.card import Card
+from welds.advice.equipment import Equipment
+from welds.advice.request import Request
 from welds.errors import WeldsError
 from welds.gui.bench_in_use import BenchInUse
 from welds.gui.engine import Engine
@@ -15,9 +18,12 @@ def make_bench_page(engine: Engine, setup: SetupPresenter, parent: QWidget) -> B
     """Return the page; what it saves is followed by the set-up page, whose request it shows a card for."""
     tables = engine.tables
     in_use = engine.bench or BenchInUse(tables, None)
-    presenter = BenchPresenter(
-        in_use, tables, lambda request, equipment: advise(request, tables, equipment), parent
-    )
+
+    def answer(request: Request, equipment: Equipment) -> Card:
+        evidence = engine.past.of(request) if engine.past is not None else None
+        return advise(request, tables, equipment, evidence)
+
+    presenter = BenchPresenter(in_use, tables, answer, parent)
     view = BenchView(presenter, parent)
 
     def take_request() -> None:
