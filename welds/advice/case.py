@@ -56,17 +56,17 @@ class Case:
         """Thickness of two equal sheets that would draw the same heat."""
         return effective_thickness_mm(self.request.joint, self.first_mm, self.other_mm)
 
-    @property
+    @cached_property
     def metals(self) -> tuple[Metal, ...]:
         """The one metal, or both where they differ."""
         return (self.first,) if self.first.id == self.other.id else (self.first, self.other)
 
-    @property
+    @cached_property
     def families(self) -> frozenset[str]:
         """Families present."""
         return frozenset(metal.family for metal in self.metals)
 
-    @property
+    @cached_property
     def family(self) -> str:
         """The family that rules gas, tungsten and cleaning: stainless before carbon steel."""
         return "stainless" if "stainless" in self.families else self.first.family

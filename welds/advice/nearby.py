@@ -15,6 +15,9 @@ R = TypeVar("R", TigSchedule, MigSchedule)
 FARTHEST = 2.5
 """Rows for sheet more than this many times thicker or thinner say nothing about a figure."""
 
+LIGHTEST = 0.1
+"""Rows with less than this share of the heaviest row's weight are left out."""
+
 
 @dataclass(frozen=True, slots=True)
 class Nearby:
@@ -40,32 +43,33 @@ def read_nearby(
     weighed: list[tuple[float, R, float, float]] = []
     for row in rows:
         pair = figure(row)
-        distance = abs(log(row.thickness_mm / thickness_mm))
-        if pair is None or distance > log(FARTHEST):
-            continue
-        weight = GRADE_WEIGHT[row.basis] * exp(-0.5 * (distance / BANDWIDTH) ** 2)
-        low, high = pair
-        weighed.append((weight, row, low, high))
+        if pair is not None and thickness_mm / FARTHEST <= row.thickness_mm <= thickness_mm * FARTHEST:
+            distance = log(row.thickness_mm / thickness_mm) / BANDWIDTH
+            weighed.append((GRADE_WEIGHT[row.basis] * exp(-0.5 * distance * distance), row, pair[0], pair[1]))
     if not weighed:
         return None
-    heaviest = max(weight for weight, *_ in weighed)
-    weighed = [each for each in weighed if each[0] >= 0.1 * heaviest]
-    total = sum(weight for weight, *_ in weighed)
+    weighed.sort(key=lambda each: -each[0])
+    heaviest = weighed[0][0]
+    weighed = [each for each in weighed if each[0] >= LIGHTEST * heaviest]
+    total = sum_low = sum_high = sum_squares = 0.0
     grades: dict[Basis, float] = defaultdict(float)
-    for weight, row, _, _ in weighed:
+    for weight, row, low, high in weighed:
+        middle = (low + high) / 2
+        total += weight
+        sum_low += weight * low
+        sum_high += weight * high
+        sum_squares += weight * middle * middle
         grades[row.basis] += weight
-    by_weight = sorted(weighed, key=lambda each: -each[0])
-    start = sum(weight * (low + high) / 2 for weight, _, low, high in weighed) / total
-    apart = sqrt(sum(weight * ((low + high) / 2 - start) ** 2 for weight, _, low, high in weighed) / total)
-    mean_low = sum(weight * low for weight, _, low, _ in weighed) / total
-    mean_high = sum(weight * high for weight, _, _, high in weighed) / total
+    mean_low, mean_high = sum_low / total, sum_high / total
+    start = (mean_low + mean_high) / 2
+    apart = sqrt(max(0.0, sum_squares / total - start * start))
     return Nearby(
         max(mean_low - apart, min(low for _, _, low, _ in weighed)),
         start,
         min(mean_high + apart, max(high for _, _, _, high in weighed)),
         max(grades, key=lambda grade: grades[grade]),
-        tuple(row.row_id for _, row, _, _ in by_weight)[:8],
-        tuple(dict.fromkeys(row.source_id for _, row, _, _ in by_weight)),
+        tuple(row.row_id for _, row, _, _ in weighed[:8]),
+        tuple(dict.fromkeys(row.source_id for _, row, _, _ in weighed)),
     )
 
 

@@ -65,8 +65,7 @@ _JOINED_TEMPER = re.compile(r"^(\d{4})([hotf]\d{0,4})$")
 
 def find_metal(tables: Tables, text: str) -> Metal:
     """Return the metal named by a catalogue id, an alias, or an alloy with a temper ("6061-T6")."""
-    metals = tables.records(Metal)
-    by_name = {name.lower(): metal for metal in metals for name in (metal.id, *metal.aliases)}
+    by_name = tables.derived(_by_name)
     asked = re.sub(r"[\s_-]+", "-", text.strip().lower())
     asked = _JOINED_TEMPER.sub(r"\1-\2", _PREFIX.sub("", asked))
     if asked in by_name:
@@ -74,9 +73,14 @@ def find_metal(tables: Tables, text: str) -> Metal:
     base, _, temper = asked.rpartition("-")
     if base in by_name and by_name[base].tempers:
         return _in_temper(by_name[base], temper, text)
-    ids = [metal.id for metal in metals]
+    ids = [metal.id for metal in tables.records(Metal)]
     close = nearest(asked, by_name)
     raise InputError("metal", text, ", ".join(ids), by_name[close.lower()].id if close else None)
+
+
+def _by_name(tables: Tables) -> dict[str, Metal]:
+    metals = tables.records(Metal)
+    return {name.lower(): metal for metal in metals for name in (metal.id, *metal.aliases)}
 
 
 def _in_temper(metal: Metal, temper: str, text: str) -> Metal:
