@@ -1,7 +1,7 @@
 """Shrinkage and distortion: D1 to D7, computed apart from the program; no text that could be read prints one.
 
-Formulas: [DESIGN-WELDMENTS] as quoted in [SHRINK-METHOD-Q], [SPRARAGEN-ETTINGER], [AWS-WHB1], [KING-1944] (all
-from memory but the first); figures per metre: [TWI-FAQ-SHRINK], primary text seen.
+Formulas: [DESIGN-WELDMENTS] as quoted in [SHRINK-METHOD-Q], [SPRARAGEN-ETTINGER], [AWS-WHB1], [KING-1944]
+(all from memory but the first); figures per metre: [TWI-FAQ-SHRINK], primary text seen.
 """
 
 import pytest

@@ -150,8 +150,9 @@ class MovingSource:
         """
         is_few = len(below_mm) <= DEPTHS
         depths = below_mm if is_few else _chebyshev_depths(float(below_mm.min()), float(below_mm.max()))
-        along, aside = self._along(self._passage(float(np.abs(aside_mm).max()))), self._aside(aside_mm)
-        rows = (along[:, None, :] * aside).astype(np.float32).reshape(-1, along.shape[1])
+        passage = self._passage(float(np.abs(aside_mm).max()))
+        along, aside = (each.astype(np.float32) for each in (self._along(passage), self._aside(aside_mm)))
+        rows = (along[:, None, :] * aside).reshape(-1, along.shape[1])
         field = _product(rows, self._below(depths).T.astype(np.float32)).reshape(len(along), len(aside), -1)
         top = _top(field).T.astype(np.float64)
         return top if is_few else _through(depths, below_mm) @ top
