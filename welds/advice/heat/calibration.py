@@ -5,10 +5,10 @@ thickness and travel; tests/published/heat_fit.py fits them anew, also with each
 depends on a row, a document, a metal or a thickness.
 
 Of the 58 rows 86 % melt through with a width of 1 to 4 thicknesses (8 mm below 2 mm), at half their current
-93 % stay cold, at twice it 97 % fall out. With every tenth row left out of the fit in turn: 81, 93 and 95 %; with
-each document left out: 76, 90 and 93 %, because one document holds over half of the MIG rows. What fails:
-titanium, usually welded on chilled copper, which the model does not see; and short circuit on 4.8 mm and more,
-where the heat printed does not suffice to melt a thickness wide, so that a gap must do the work.
+93 % stay cold, at twice it 97 % fall out. With every tenth row left out of the fit in turn: 81, 93 and 95 %;
+with each document left out: 76, 90 and 93 %, because one document holds over half of the MIG rows.
+What fails: titanium, usually welded on chilled copper, which the model does not see; and short circuit on
+4.8 mm and more, where the heat printed cannot melt a thickness wide, so that a gap must do the work.
 """
 
 from dataclasses import dataclass
