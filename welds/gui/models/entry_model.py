@@ -37,13 +37,15 @@ class Column:
 class Listing:
     """What a question to the log brought: how many there are, and the first of them.
 
-    `number` tells one question from the next. `is_whole` where all entries are here, as the nearest ones are.
+    `number` tells one question from the next. `is_whole` where all entries are here, as the nearest ones are;
+    `is_same_question` where only the log has changed since it was last asked.
     """
 
     number: int
     count: int
     first: Sequence[Entry]
     is_whole: bool = False
+    is_same_question: bool = False
 
 
 class EntryModel(QAbstractTableModel):

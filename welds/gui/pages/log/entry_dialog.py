@@ -34,6 +34,11 @@ from welds.logbook.entry import Photo
 DRAFT_PAUSE_MS = 600
 """Typing is kept as a draft after so short a rest that a crash costs a word, not a weld."""
 
+NOTES_PX = 104
+NOTES_STYLE = (
+    "QPlainTextEdit { border: 1px solid palette(dark); border-radius: 4px; padding: 3px; }"
+    "QPlainTextEdit:focus { border: 2px solid palette(highlight); }"
+)
 PICTURE_KINDS = "*.jpg *.jpeg *.png *.webp *.tif *.tiff *.gif *.bmp *.heic"
 
 
@@ -61,8 +66,8 @@ class EntryDialog(QDialog):
         columns = QHBoxLayout(body)
         columns.setContentsMargins(0, 0, 6, 0)
         columns.setSpacing(10)
-        columns.addWidget(self._welded(body), 30)
-        columns.addWidget(self._set(body), 36)
+        columns.addWidget(self._welded(body), 29)
+        columns.addWidget(self._set(body), 37)
         columns.addWidget(self._came(body), 38)
         area = SideArea(body, self)
         self.refusal = RefusalBar(self)
@@ -167,12 +172,13 @@ class EntryDialog(QDialog):
         self.notes = QPlainTextEdit(self.form.texts["notes"], sheet)
         self.notes.setTabChangesFocus(True)
         self.notes.setAccessibleName(self.tr("Notes"))
-        self.notes.setMinimumHeight(84)
+        self.notes.setFixedHeight(NOTES_PX)
+        self.notes.setStyleSheet(NOTES_STYLE)
         self.notes.textChanged.connect(lambda: self.form.set_text("notes", self.notes.toPlainText()))
         named = label(self.tr("&Notes on the bead"), "soft", parent=sheet)
         named.setBuddy(self.notes)
         layout.addWidget(named)
-        layout.addWidget(self.notes, 1)
+        layout.addWidget(self.notes)
         self.pictures = PictureRow(self.tr("take it off this weld"), sheet)
         self.pictures.clicked.connect(self._on_picture_clicked)
         self.add_pictures = QPushButton(self.tr("Add p&ictures…"), sheet)
@@ -180,6 +186,7 @@ class EntryDialog(QDialog):
         self.add_pictures.clicked.connect(self._on_add_pictures)
         layout.addWidget(self.pictures)
         layout.addWidget(self.add_pictures, 0, Qt.AlignmentFlag.AlignLeft)
+        layout.addStretch(1)
         self._show_pictures()
         return sheet
 

@@ -18,6 +18,7 @@ from welds.logbook.fields import Reading, changed_entry, entry_json, read_entry
 from welds.logbook.from_card import fields_from_card
 from welds.logbook.settings import Kind, build_kinds
 from welds.logbook.times import now
+from welds.quantities.display import show_band
 from welds.quantities.units import Units
 
 LENGTHS = ("thickness", "other_thickness", "gap")
@@ -69,7 +70,12 @@ class EntryForm(QObject):
         fields = {**usual, **fields_from_card(card)}
         if card.machine == GENERIC_MACHINE.name:
             fields["machine"] = usual.get("machine", "")
-        return EntryForm(engine, units, fields, parent=parent)
+        form = EntryForm(engine, units, fields, parent=parent)
+        for name in form.settings:
+            band = card.settings[name].band
+            if band is not None:  # what was set is what the card said, rounded as it was shown
+                form.settings[name] = show_band(band, name, units).start
+        return form
 
     @staticmethod
     def of_entry(engine: Engine, units: Units, entry: Entry, parent: QObject | None = None) -> "EntryForm":

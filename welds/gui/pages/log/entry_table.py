@@ -13,15 +13,16 @@ from PySide6.QtWidgets import (
 
 from welds.advice.evidence import Outcome
 from welds.gui.colours import Colours
+from welds.gui.widgets.table_head import HEAD_STYLE
 from welds.gui.models.entry_model import ENTRY, EntryModel, Index, Listing
 from welds.logbook.entry import Entry
 
 ROW_PX = 34
 OUTCOME = 7
-WIDTHS_PX = (96, 70, 118, 84, 112, 52, 76, 100, 150, 150, 100, 140)
-ROOMY_PX = 1120
-ONLY_WITH_ROOM = (9, 10)
-"""Machine and person: left out where the table is narrow; the detail has them."""
+WIDTHS_PX = (112, 84, 112, 108, 136, 54, 90, 122, 110, 210, 120, 140)
+ROOMY_PX = 1200
+ONLY_WITH_ROOM = (9, 10, 11)
+"""Machine, person and notes: left out where the table is narrow; the detail has them."""
 
 
 class _OutcomePaint(QStyledItemDelegate):
@@ -64,6 +65,7 @@ class EntryTable(QTableView):
         rows.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         rows.setDefaultSectionSize(ROW_PX)
         heads = self.horizontalHeader()
+        heads.setStyleSheet(HEAD_STYLE)
         heads.setHighlightSections(False)
         heads.setStretchLastSection(True)
         heads.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
@@ -77,13 +79,18 @@ class EntryTable(QTableView):
         self.selectionModel().currentRowChanged.connect(self._on_current_changed)
         self.doubleClicked.connect(lambda _index: self.change_wanted.emit())
 
-    def show_listing(self, listing: Listing, uid: str = "") -> None:
-        """Show another listing with the first weld in hand, or the one of this uid where it is near the top."""
+    def show_listing(self, listing: Listing) -> None:
+        """Show a listing with its first weld in hand; the same question anew keeps row and place."""
+        row, scrolled = max(0, self.currentIndex().row()), self.verticalScrollBar().value()
         self.entries.show_listing(listing)
         self.horizontalHeader().setSortIndicatorShown(not listing.is_whole)
-        places = [place for place, entry in enumerate(listing.first) if entry.uid == uid]
-        if listing.count and (places or not uid):
-            self.choose(places[0] if places else 0)
+        if not listing.count:
+            return
+        if listing.is_same_question:
+            self.choose(min(row, listing.count - 1))
+            self.verticalScrollBar().setValue(scrolled)
+        else:
+            self.choose(0)
 
     def choose(self, row: int) -> None:
         """Take a row in hand."""

@@ -13,6 +13,11 @@ from welds.reference.faults import Fault, Imperfection
 from welds.reference.tables import Tables
 
 NARROWEST_PX = 118
+USUAL = (
+    *("porosity", "burn-through", "lack-of-fusion", "undercut", "crack", "distortion", "spatter"),
+    *("incomplete-penetration", "excess-penetration", "crater-crack", "tungsten-inclusion", "underfill"),
+)
+"""What gets a chip; the list has everything else."""
 
 
 class FaultPicker(QWidget):
@@ -69,9 +74,9 @@ class FaultPicker(QWidget):
 
 
 def usual_faults(tables: Tables, process: str) -> dict[str, tuple[str, ...]]:
-    """Return the imperfections of a bead by plain name, with their ISO 6520-1 numbers, for a process."""
-    found: dict[str, tuple[str, ...]] = {}
+    """Return the usual imperfections by plain name, with their ISO 6520-1 numbers, for a process."""
+    numbers: dict[str, tuple[str, ...]] = {}
     for row in tables.records(Fault):
-        if row.iso_6520 and row.process in (process, "both"):
-            found.setdefault(row.fault, row.iso_6520)
-    return found
+        if row.process in (process, "both"):
+            numbers.setdefault(row.fault, row.iso_6520)
+    return {fault: numbers[fault] for fault in USUAL if fault in numbers}

@@ -38,9 +38,10 @@ class FilterBar(QFrame):
         self._words = OptionWords(self)
         self.text = QLineEdit(self)
         self.text.setClearButtonEnabled(True)
-        self.text.setPlaceholderText(self.tr("search: bait tank 5052 porosity"))
+        self.text.setPlaceholderText(self.tr("search: bait tank 5052"))
         self._register("text", self.tr("Search the log"), self.text)
         self.nearest = Chip(self.tr("Nearest to the card"), self)
+        self.nearest.setMinimumWidth(self.nearest.sizeHint().width() + 14)
         self.nearest.toggled.connect(self.nearest_toggled)
         self.saved = ChoiceBox(self.tr("Kept filters"), (), self)
         self.saved.setMaximumWidth(190)
@@ -51,10 +52,10 @@ class FilterBar(QFrame):
         row = QHBoxLayout()
         row.setSpacing(6)
         row.addWidget(self.text, 3)
-        for field in (self._choice("process", self.tr("Process"), self._words.processes()),
-                      self._choice("joint", self.tr("Joint"), self._words.joints()),
-                      self._choice("outcome", self.tr("Came out"), [(each.value, OUTCOME_WORDS[each]) for each in Outcome])):  # noqa: E501
-            row.addWidget(field, 1)
+        row.addWidget(self._choice("process", self.tr("Process"), self._words.processes()), 1)
+        row.addWidget(self._choice("joint", self.tr("Joint"), self._words.joints()), 1)
+        outcomes = [(each.value, OUTCOME_WORDS[each]) for each in Outcome]
+        row.addWidget(self._choice("outcome", self.tr("Came out"), outcomes), 1)
         for part in (self.more, self.nearest, self.saved, self.clear):
             row.addWidget(part)
         self._rest = self._make_rest(tables)
@@ -118,7 +119,7 @@ class FilterBar(QFrame):
         families = dict.fromkeys(metal.family for metal in tables.records(Metal))
         faults = [(fault, fault_words(fault)) for fault in fault_names(tables)]
         family_words = [(each, each.replace("-", " ")) for each in families]
-        grid.addWidget(self._choice("family", self.tr("Family of metal"), family_words))
+        grid.addWidget(self._choice("family", self.tr("Family"), family_words))
         grid.addWidget(self._line("metal", self.tr("Metal")))
         grid.addWidget(self._choice("position", self.tr("Position"), self._words.positions()))
         grid.addWidget(self._choice("fault", self.tr("Fault"), faults))

@@ -13,11 +13,14 @@ from PySide6.QtWidgets import (
 )
 
 from welds.gui.models.import_model import ImportModel
+from welds.gui.widgets.table_head import HEAD_STYLE
 from welds.gui.widgets.texts import label
 from welds.logbook.importing import Preview, Standing
 from welds.quantities.units import Units
 
 ROW_PX = 32
+WHY = 3
+"""The column of reasons; the whole reason of the row in hand stands below the table."""
 
 
 class ImportView(QFrame):
@@ -44,8 +47,13 @@ class ImportView(QFrame):
         self.table.horizontalHeader().setStretchLastSection(True)
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
         self.table.horizontalHeader().setHighlightSections(False)
-        for column, width in enumerate((64, 84, 560)):
+        self.table.horizontalHeader().setStyleSheet(HEAD_STYLE)
+        for column, width in enumerate((64, 84, 500)):
             self.table.setColumnWidth(column, width)
+        self._why = label(role="soft", tone="stop", wrap=True, parent=self)
+        self.table.selectionModel().currentRowChanged.connect(
+            lambda index, _before: self._why.setText(str(index.siblingAtColumn(WHY).data() or ""))
+        )
         self.accept = QPushButton(self)
         self.accept.setProperty("kind", "main")
         self.accept.clicked.connect(self.accepted)
@@ -61,6 +69,7 @@ class ImportView(QFrame):
         layout.setSpacing(8)
         layout.addWidget(self._words)
         layout.addWidget(self.table, 1)
+        layout.addWidget(self._why)
         layout.addLayout(foot)
 
     def show_preview(self, name: str, preview: Preview, units: Units) -> None:
@@ -76,7 +85,9 @@ class ImportView(QFrame):
             + (" " + self.tr("Put the bad rows right in the file first: it is all or nothing.") if bad else "")
         )
         self.accept.setText(self.tr("Write {count} new welds").format(count=new))
-        self.accept.setEnabled(new > 0 and not bad)
+        self.accept.setVisible(new > 0 and not bad)
+        self._why.setText("")
+        self.table.selectRow(0)
         (self.drop if bad or not new else self.accept).setFocus()
 
     def words(self) -> str:

@@ -80,6 +80,7 @@ class LogPresenter(QObject):
         self._detail: Detail | None = None
         self._undo: Undo | None = None
         self._is_old = True
+        self.has_page = False
         desk.changed.connect(self._on_changed)
 
     @property
@@ -148,7 +149,7 @@ class LogPresenter(QObject):
         self._sort, self._is_descending = sort, is_descending
         self.refresh()
 
-    def refresh(self) -> None:
+    def refresh(self, *, is_same_question: bool = False) -> None:
         """Ask the log for what is to be shown."""
         self._number += 1
         number = self._number
@@ -168,7 +169,8 @@ class LogPresenter(QObject):
 
             first = page(log, wanted, sort=sort, is_descending=is_descending, limit=BLOCK)
             has_all = len(first.entries) < BLOCK
-            return Listing(number, len(first.entries) if has_all else count(log, wanted), first.entries)
+            total = len(first.entries) if has_all else count(log, wanted)
+            return Listing(number, total, first.entries, is_same_question=is_same_question)
 
         self.desk.ask(work, self.listing_changed.emit, "listing")
 
@@ -345,8 +347,10 @@ class LogPresenter(QObject):
         self.desk.ask(work, done, "lists")
 
     def _on_changed(self) -> None:
-        self._is_old = False
-        self.refresh()
+        if not self.has_page:
+            self._is_old = True
+            return
+        self.refresh(is_same_question=True)
         self._read_lists()
         if self._detail is None:
             return
@@ -358,8 +362,8 @@ class LogPresenter(QObject):
             except InputError:
                 return None
 
-        self.desk.ask(work, self._on_read_again, "detail")
+        def done(entry: Entry | None) -> None:
+            if self._detail is not None and self._detail.entry.uid == uid:
+                self.choose(entry)
 
-    def _on_read_again(self, entry: Entry | None) -> None:
-        if self._detail is not None and (entry is None or entry.uid == self._detail.entry.uid):
-            self.choose(entry)
+        self.desk.ask(work, done, "detail")

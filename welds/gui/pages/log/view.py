@@ -55,6 +55,7 @@ class LogView(QWidget):
         layout.addWidget(self.stack, 1)
         layout.addLayout(self._foot())
         self._connect()
+        presenter.has_page = True
         self.table.entries.set_units(presenter.units)
         self._show_trouble(presenter.desk.trouble)
         self._on_opened()
@@ -151,8 +152,7 @@ class LogView(QWidget):
 
     def _on_listing_changed(self, listing: Listing) -> None:
         presenter = self._presenter
-        kept = presenter.detail.entry.uid if presenter.detail else ""
-        self.table.show_listing(listing, kept)
+        self.table.show_listing(listing)
         self.filter.show_nearest(presenter.is_nearest)
         if not listing.count:
             presenter.choose(None)
@@ -234,6 +234,7 @@ class LogView(QWidget):
         )
 
     def _on_preview_changed(self, shown: object) -> None:
+        self.filter.setVisible(shown is None)
         if shown is None:
             self.stack.setCurrentIndex(0)
             return

@@ -63,15 +63,16 @@ def what_words(entry: Entry, units: Units) -> str:
     )
 
 
-def past_words(entry: Entry) -> str:
-    """Return the sentence beside the card: what was run, when, and what came of it."""
+def past_words(entry: Entry, today: date) -> str:
+    """Return the sentence beside the card: what was run, when (this year's days without it), what came of it."""
     figure = current_words(entry)
     feed = entry.figure("wire_feed")
     if not figure and feed is not None:
         figure = f"{feed:g} m/min"
     ran = f"You ran this at {figure}" if figure else "You welded this"
     faults = f" ({', '.join(map(fault_words, entry.faults))})" if entry.faults else ""
-    return f"{ran} on {day_words(entry.made_at)}: {OUTCOME_WORDS[entry.outcome]}{faults}"
+    day = day_words(entry.made_at).removesuffix(f" {today.year}")
+    return f"{ran} on {day}: {OUTCOME_WORDS[entry.outcome]}{faults}"
 
 
 def differing_words(entry: Entry, units: Units) -> str:

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
@@ -13,6 +14,7 @@ from welds.gui.pages.log import words
 from welds.gui.pages.log.desk import LogDesk
 from welds.gui.pages.setup.presenter import SetupPresenter
 from welds.logbook.entry import Entry
+from welds.reference.metals import find_metal
 
 if TYPE_CHECKING:
     from welds.advice.evidence import Evidence
@@ -20,6 +22,8 @@ if TYPE_CHECKING:
     from welds.logbook.logbook import Logbook
 
 MOST_SHOWN = 3
+SAME_SHEET = 0.02
+"""Within 2 % it is the same sheet, by gauge or by millimetres."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +60,7 @@ class PastPresenter(QObject):
     ) -> None:
         super().__init__(parent)
         self._setup, self._desk, self._past = setup, desk, past
-        self._lines: tuple[PastLine, ...] = ()
+        self._is_started = False
         self._nearest: Sequence[Entry] = ()
         desk.changed.connect(self._on_log_changed)
         desk.trouble_changed.connect(lambda _trouble: self._on_log_lost())
@@ -69,7 +73,9 @@ class PastPresenter(QObject):
 
     def start(self) -> None:
         """Begin to read the log, if there is one."""
-        if self._past.ask is None and self._desk.is_worth_opening:
+        if not self._is_started and self._desk.is_worth_opening:
+            self._is_started = True
+            self._past.forget()
             self._past.ask = self._ask_evidence
             self._setup.answer_again()
 
@@ -96,7 +102,7 @@ class PastPresenter(QObject):
 
     def _on_card_changed(self) -> None:
         card = self._setup.card
-        if card is None or self._past.ask is None:
+        if card is None or not self._is_started:
             return
         request, tables = card.request, self._setup.engine.tables
 
@@ -121,16 +127,18 @@ class PastPresenter(QObject):
 
     def _line(self, entry: Entry, card: Card) -> PastLine:
         units = self._setup.units
-        asked = (card.request.metal, card.request.joint, card.request.position)
-        is_same = (entry.metal, entry.joint, entry.position) == asked and (
-            abs(entry.thickness_mm - card.request.thickness_mm) < 0.02 * card.request.thickness_mm
+        request, tables = card.request, self._setup.engine.tables
+        is_same = (
+            find_metal(tables, entry.metal).id == find_metal(tables, request.metal).id
+            and (entry.joint, entry.position) == (request.joint, request.position)
+            and abs(entry.thickness_mm - request.thickness_mm) < SAME_SHEET * request.thickness_mm
         )
         joint = "" if is_same else words.differing_words(entry, units)
-        return PastLine(words.past_words(entry), joint, words.OUTCOME_TONES[entry.outcome])
+        return PastLine(words.past_words(entry, date.today()), joint, words.OUTCOME_TONES[entry.outcome])
 
     def _on_log_changed(self) -> None:
         self._past.forget()
-        if self._past.ask is None:
+        if not self._is_started:
             self.start()
         else:
             self._setup.answer_again()
@@ -149,4 +157,8 @@ def _summary(learned: Learned | None) -> str:
     spoke = "1 past weld speaks" if learned.welds == 1 else f"{learned.welds} past welds speak"
     change = round(100.0 * (learned.factor - 1.0))
     side = "as the tables say" if change == 0 else f"{abs(change)} % {'above' if change > 0 else 'below'} the tables"
-    return f"{spoke}, {learned.alike} on this kind of joint. This bench runs {side}: {learned.sureness_words}."
+    band = learned.band
+    return (
+        f"{spoke}, {learned.alike} on this kind of joint. This bench runs {side}: {learned.sureness_words}."
+        f" Nine in ten that the right start lies between {band.low:.0f} and {band.high:.0f} {band.unit}."
+    )

@@ -12,7 +12,9 @@ from welds.gui.widgets.tick_box import TickBox
 from welds.quantities.band import Band
 
 BAR_PX = 10
-NAME_PX, FIGURES_PX = 76, 124
+NAME_PX, FIGURES_PX = 84, 130
+MARKS = {"good": "\u2713", "": "\u25cb", "stop": "\u2717"}
+"""By tone: worked well, worked, failed; the words beside it say the same."""
 
 
 class BandPair(QWidget):
@@ -128,20 +130,21 @@ class PastStrip(QFrame):
         layout = QHBoxLayout(self)
         layout.setContentsMargins(14, 6, 12, 8)
         layout.setSpacing(18)
-        layout.addLayout(left, 1)
-        layout.addLayout(right, 1)
+        layout.addLayout(left, 11)
+        layout.addLayout(right, 9)
         self.hide()
 
     def show_past(self, face: PastFace) -> None:
         """Show what the log says to the card."""
         clear_layout(self._lines)
         for row, line in enumerate(face.lines):
-            words = label(line.words, tone=line.tone, wrap=True, parent=self)
-            self._lines.addWidget(words, 2 * row, 0, 1, 2)
+            mark = label(MARKS[line.tone], "value", tone=line.tone, parent=self)
+            self._lines.addWidget(mark, 2 * row, 0, Qt.AlignmentFlag.AlignTop)
+            self._lines.addWidget(label(line.words, wrap=True, parent=self), 2 * row, 1)
             if line.joint:
-                self._lines.addWidget(label(line.joint, "small", wrap=True, parent=self), 2 * row + 1, 0, 1, 2)
+                self._lines.addWidget(label(line.joint, "small", wrap=True, parent=self), 2 * row + 1, 1)
         if not face.lines:
-            self._lines.addWidget(label(self.tr("None near this joint."), "soft", parent=self), 0, 0)
+            self._lines.addWidget(label(self.tr("None near this joint."), "soft", parent=self), 0, 0, 1, 2)
         with QSignalBlocker(self.learning):
             self.learning.setChecked(face.is_on)
         self.bands.setVisible(face.learned is not None)
