@@ -246,7 +246,7 @@ def _fill(
     path = QPainterPath()
     path.setFillRule(Qt.FillRule.OddEvenFill)
     for ring in rings:
-        path.addPolygon(_polygon(face.at(ring), view))
+        path.addPolygon(on_painter(face.at(ring), view))
         path.closeSubpath()
     painter.setPen(edge or NO_PEN)
     painter.setBrush(QBrush(QColor(colour)))
@@ -257,11 +257,7 @@ def _strokes(painter: QPainter, lines: Iterable[Line], view: View, with_pen: QPe
     painter.setPen(with_pen)
     painter.setBrush(NO_BRUSH)
     for each in lines:
-        painter.drawPolyline(_polygon(each, view))
-
-
-def _polygon(points: Line, view: View) -> QPolygonF:
-    return QPolygonF([view.at((x, y)) for x, y in points.tolist()])
+        painter.drawPolyline(on_painter(each, view))
 
 
 def _arrow(shape: JointShape, scene: ZoneScene) -> tuple[Point, Point]:
@@ -349,6 +345,12 @@ def _paint_key(
         box = QRectF(swatch.right() + 6.0, top, metrics.horizontalAdvance(text) + 2.0, row)
         painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, text)
     return height
+
+
+def on_painter(points: Line, view: View) -> QPolygonF:
+    """Return a line of many points as Qt draws it."""
+    pixels = points * (view.scale, -view.scale) + (view.left, view.base)
+    return QPolygonF([QPointF(x, y) for x, y in pixels.tolist()])
 
 
 def _paint_scale(painter: QPainter, inner: QRectF, bottom: float, view: View, units: Units, ink: Ink) -> None:

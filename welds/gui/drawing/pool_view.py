@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath, QPolygonF
+from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath
 
-from welds.gui.drawing.fused_zone import Line, paint_scale_bar
+from welds.gui.drawing.fused_zone import Line, on_painter, paint_scale_bar
 from welds.gui.drawing.heat_ink import HeatInk
 from welds.gui.drawing.ink import Ink
 from welds.gui.drawing.strokes import (
@@ -85,7 +85,7 @@ def paint_pool(
         ):
             painter.setPen(with_pen)
             for each in lines:
-                painter.drawPolyline(QPolygonF([view.at((x, y)) for x, y in each.tolist()]))
+                painter.drawPolyline(on_painter(each, view))
         painter.setClipping(False)
         _paint_arc(painter, scene, view, ink)
         _paint_words(painter, scene, view, plate, inner, ink, words)
@@ -120,7 +120,7 @@ def _fill(painter: QPainter, rings: tuple[Line, ...], view: View, colour: str) -
     path = QPainterPath()
     path.setFillRule(Qt.FillRule.OddEvenFill)
     for ring in rings:
-        path.addPolygon(QPolygonF([view.at((x, y)) for x, y in ring.tolist()]))
+        path.addPolygon(on_painter(ring, view))
         path.closeSubpath()
     painter.setPen(NO_PEN)
     painter.setBrush(QBrush(QColor(colour)))

@@ -9,7 +9,7 @@ from welds.gui.widgets.texts import label, set_property, set_text
 
 HEIGHT_PX = 26
 KNOB_PX = 8
-BOX_PX = 112
+LONGEST = "1000 mm/min"
 
 
 class BandSlider(QSlider):
@@ -114,6 +114,17 @@ class BandSlider(QSlider):
             self.moved.emit(place)
 
 
+class FigureBox(QLineEdit):
+    """Wide enough for the longest figure in any size of text."""
+
+    def sizeHint(self) -> QSize:
+        width = self.fontMetrics().horizontalAdvance(LONGEST) + 30
+        return QSize(width, super().sizeHint().height())
+
+    def minimumSizeHint(self) -> QSize:
+        return self.sizeHint()
+
+
 class KnobRow(QWidget):
     """A name, its figure in a box to type in, the slider, what the card says, and what is wrong."""
 
@@ -124,9 +135,9 @@ class KnobRow(QWidget):
         super().__init__(parent)
         plain = name.replace("&", "")
         self.slider = BandSlider(plain, steps, self)
-        self.line = QLineEdit(self)
+        self.line = FigureBox(self)
         self.line.setAccessibleName(plain)
-        self.line.setFixedWidth(BOX_PX)
+        self.line.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.line.editingFinished.connect(lambda: self.typed.emit(self.line.text()))
         self.slider.moved.connect(self.moved)
         self._name = QLabel(name, self)

@@ -1,6 +1,7 @@
 """Whether tables and heat picture meet, as one line for this page and for the set-up card."""
 
 from welds.advice.card import Card
+from welds.advice.equipment import GENERIC, Equipment
 from welds.advice.heat.bead import bead_of
 from welds.advice.heat.disagreement import disagreement, settings_of
 from welds.errors import WeldsError
@@ -10,7 +11,7 @@ from welds.reference.tables import Tables
 NAME = "heat picture"
 
 
-def heat_check(card: Card, tables: Tables) -> CheckLine | None:
+def heat_check(card: Card, tables: Tables, equipment: Equipment = GENERIC) -> CheckLine | None:
     """Return the check line where physics and tables disagree beyond their bands; None where they meet.
 
     Works out one whole bead: a tenth of a second, so not for every step of a slider.
@@ -19,7 +20,7 @@ def heat_check(card: Card, tables: Tables) -> CheckLine | None:
     if settings is None:
         return None
     try:
-        said = disagreement(card, bead_of(card.request, settings, tables))
+        said = disagreement(card, bead_of(card.request, settings, tables, equipment))
     except WeldsError:
         return None
     return CheckLine(NAME, said, ok=False) if said else None

@@ -22,6 +22,7 @@ Inks = tuple[Ink, HeatInk]
 ON_SCREEN: Inks = (LIGHT, LIGHT_HEAT)
 ON_PAPER: Inks = (PRINT, PRINT_HEAT)
 SHEET_PX = (1200, 760)
+GAUGE_PX = 104.0
 _USUAL = frozenset({Joint.OUTSIDE_CORNER, Joint.EDGE})
 """Joints whose added metal is always drawn at a usual size."""
 
@@ -76,17 +77,15 @@ class HeatDrawings:
             row = QRectF(area.left() + 14.0, area.bottom() - foot + 16.0 * number, area.width() - 28.0, 16.0)
             painter.drawText(row, Qt.AlignmentFlag.AlignLeft, text)
         painter.restore()
-        gauge = QRectF(area.left(), area.top() + 74.0, area.width(), 104.0)
-        self._gauge(painter, gauge, inks)
-        room = QRectF(
-            area.left(), gauge.bottom() + 4.0, area.width(), area.bottom() - foot - gauge.bottom() - 12.0
-        )
-        self._zone(painter, QRectF(room.left(), room.top(), 0.58 * room.width(), room.height()), inks)
-        self._pool(
-            painter,
-            QRectF(room.left() + 0.59 * room.width(), room.top(), 0.41 * room.width(), room.height()),
-            inks,
-        )
+        self.paint_pictures(painter, area.adjusted(0.0, 74.0, 0.0, -foot - 8.0), inks)
+
+    def paint_pictures(self, painter: QPainter, area: QRectF, inks: Inks = ON_SCREEN) -> None:
+        """Draw the gauge with section and pool beneath it."""
+        self._gauge(painter, QRectF(area.left(), area.top(), area.width(), GAUGE_PX), inks)
+        top, across = area.top() + GAUGE_PX + 4.0, area.width()
+        high = area.bottom() - top
+        self._zone(painter, QRectF(area.left(), top, 0.58 * across, high), inks)
+        self._pool(painter, QRectF(area.left() + 0.59 * across, top, 0.41 * across, high), inks)
 
     def _inks(self) -> Inks:
         colours = Colours.of(self._owner.palette())

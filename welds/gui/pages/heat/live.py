@@ -12,7 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from welds.advice.case import make_case
-from welds.advice.equipment import GENERIC
+from welds.advice.equipment import GENERIC, Equipment
 from welds.advice.heat.bead import Bead, HeatSettings, Range, model_of
 from welds.advice.heat.calibration import MODEL_ERROR
 from welds.advice.heat.cooling import cooling_time_s
@@ -110,14 +110,15 @@ def frame_of(
     tables: Tables,
     before: Frame | None = None,
     is_overtaken: Callable[[], bool] = lambda: False,
+    equipment: Equipment = GENERIC,
 ) -> Frame:
     """Return the picture for a setting.
 
     `before` speeds the search for the thresholds; when `is_overtaken` says that a newer setting waits, its
     thresholds are shown again, but never twice running.
     """
-    case = make_case(request, tables, GENERIC)
-    model = model_of(request, settings, tables)
+    case = make_case(request, tables, equipment)
+    model = model_of(request, settings, tables, equipment)
     pieces = members(request.joint, case.first_mm, case.other_mm)
     first, other = (
         replace(

@@ -89,13 +89,23 @@ class HeatOutput(QObject):
         cautions = "".join(
             f"<p><b>{escape(each.severity.value.upper())}:</b> {escape(each.text)}</p>" for each in card.stops
         )
-        title, *lines = self._lines()
-        html = f"<h2>{escape(title)}</h2>{cautions}" + "".join(f"<p>{escape(line)}</p>" for line in lines)
+        picture = self._presenter.picture
+        assert picture is not None
+        title, settings, said, *_figures, note = self._lines()
+        rows = "".join(
+            f"<tr><td>{escape(each.name)}&nbsp;&nbsp;</td><td><b>{escape(each.value)}</b>&nbsp;&nbsp;</td>"
+            f"<td>{escape(each.error)}</td></tr>"
+            for each in picture.figures
+        )
+        html = (
+            f"<h3>{escape(title)}</h3>{cautions}<p>{escape(settings)}<br><b>{escape(said)}</b></p>"
+            f"<table>{rows}</table><p>{escape(note)} {escape(card.notice)}</p>"
+        )
 
         def pictures(painter: QPainter, area: QRectF) -> None:
-            self._drawings.paint_sheet(painter, area, ON_PAPER)
+            self._drawings.paint_pictures(painter, area, ON_PAPER)
 
-        return Page(title, f"{html}<p>{escape(card.notice)}</p>", pictures, is_landscape=True)
+        return Page(title, html, pictures)
 
     def _write_pdf(self, path: Path) -> None:
         from welds.gui.pdf import write_page_pdf

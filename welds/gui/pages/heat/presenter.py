@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from welds.advice.card import Card
+from welds.advice.equipment import GENERIC, Equipment
 from welds.advice.heat.bead import Bead, bead_of
 from welds.advice.heat.calibration import MODEL_ERROR
 from welds.advice.request import Joint
@@ -222,6 +223,11 @@ class HeatPresenter(QObject):
         self._rest.stop()
         return self.runner.stop()
 
+    @property
+    def _equipment(self) -> Equipment:
+        bench = self._engine.bench
+        return bench.equipment if bench is not None else GENERIC
+
     def _set(self, name: str, value: float) -> None:
         assert self._knobs is not None
         if self._knobs.knobs[name].value == value:
@@ -235,8 +241,11 @@ class HeatPresenter(QObject):
         self._bead = None
         assert self._knobs is not None
         request, settings = self._knobs.asked
-        tables, before, runner = self._engine.tables, self._frame, self.runner
-        self.runner.ask(lambda: frame_of(request, settings, tables, before, lambda: runner.is_overtaken))
+        tables, equipment = self._engine.tables, self._equipment
+        before, runner = self._frame, self.runner
+        self.runner.ask(
+            lambda: frame_of(request, settings, tables, before, lambda: runner.is_overtaken, equipment)
+        )
         self._rest.start()
 
     def _settle(self) -> None:
@@ -248,12 +257,13 @@ class HeatPresenter(QObject):
             return
         request, settings = self._knobs.asked
         card, tables, known = self._card, self._engine.tables, self._disagrees
+        equipment = self._equipment
 
         def work() -> _Settled:
-            bead = bead_of(request, settings, tables)
+            bead = bead_of(request, settings, tables, equipment)
             if known is not None and known[0] == card:
                 return _Settled(bead, known[1])
-            check = heat_check(card, tables)
+            check = heat_check(card, tables, equipment)
             return _Settled(bead, check.text if check is not None else "")
 
         self.runner.ask(work)
@@ -292,7 +302,8 @@ class HeatPresenter(QObject):
         kept = self._kept.frame if self._kept is not None else None
         zone, pool = _zone(frame, self._units), replace(frame.pool, units=self._units)
         if kept is not None:
-            zone = replace(zone, kept=_zone(kept, self._units), arm_mm=max(zone.arm_mm, kept.arm_mm))
+            arm = max(zone.arm_mm, kept.arm_mm)
+            zone = replace(zone, kept=replace(_zone(kept, self._units), arm_mm=arm), arm_mm=arm)
             (behind, ahead, side), kept_box = pool.box_mm, kept.pool.box_mm
             box = (max(behind, kept_box[0]), max(ahead, kept_box[1]), max(side, kept_box[2]))
             pool = replace(pool, kept=kept.pool.outline, box_mm=box)

@@ -1,7 +1,7 @@
 """The page of the weld to come: sliders at the left, gauge, pictures and figures at the right."""
 
 from PySide6.QtCore import QEvent, QSize, Signal
-from PySide6.QtGui import QShowEvent
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QApplication,
     QFrame,
@@ -37,8 +37,23 @@ from welds.gui.widgets.refusal_bar import RefusalBar
 from welds.gui.widgets.side_area import SideArea
 from welds.gui.widgets.texts import label, set_property, set_text
 
-SIDE_PX = 352
+SIDE_PX = 340
 GAUGE_PX = 108
+
+
+class TallEnough(QWidget):
+    """Asks for the height that its words need in the width there is, not in the narrowest."""
+
+    def minimumSizeHint(self) -> QSize:
+        layout = self.layout()
+        least = layout.minimumSize().width() if layout is not None else 0
+        width = max(self.width(), least)
+        return QSize(least, layout.minimumHeightForWidth(width) if layout is not None else 0)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.updateGeometry()
 
 
 class HeatView(QWidget):
@@ -79,12 +94,13 @@ class HeatView(QWidget):
         self._title = label(role="title", parent=self)
         self._title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._area = SideArea(self._side(), self)
-        self._area.setFixedWidth(SIDE_PX)
+        self._area.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
+        self._sheet = SideArea(self._main(), self)
         layout = QHBoxLayout(self)
         layout.setContentsMargins(8, 6, 10, 6)
         layout.setSpacing(8)
         layout.addWidget(self._area)
-        layout.addWidget(self._main(), 1)
+        layout.addWidget(self._sheet, 1)
         self._connect()
         self._show_kept(on=False)
 
@@ -115,7 +131,7 @@ class HeatView(QWidget):
 
     def _side(self) -> QWidget:
         side = QFrame(self)
-        side.setProperty("panel", "sheet")
+        side.setMinimumWidth(SIDE_PX)
         layout = QVBoxLayout(side)
         layout.setContentsMargins(10, 8, 10, 8)
         layout.setSpacing(5)
@@ -127,7 +143,7 @@ class HeatView(QWidget):
         return side
 
     def _main(self) -> QWidget:
-        main = QWidget(self)
+        main = TallEnough(self)
         head = QHBoxLayout()
         head.addWidget(self._title, 1)
         head.addWidget(self.grounds)
@@ -173,6 +189,7 @@ class HeatView(QWidget):
 
     def _on_focus_changed(self, _old: QWidget | None, focused: QWidget | None) -> None:
         self._area.follow(focused)
+        self._sheet.follow(focused)
 
     def _show_knobs(self) -> None:
         shown = {knob.name: knob for knob in self.presenter.knobs}
