@@ -65,6 +65,7 @@ def add_common(parser: Parser, *, has_many_benches: bool = False) -> None:
         group.add_argument("--bench", action="append", default=[], metavar="FILE", help=bench)
     else:
         group.add_argument("--bench", action=Once, metavar="FILE", help=bench)
+    group.add_argument("--log", action=Once, metavar="FILE|URL", help="another log than your own")
     group.add_argument("--lang", action=Once, metavar="en", help="language of the words")
 
 

@@ -5,6 +5,7 @@ import sys
 from collections.abc import Iterator
 from typing import Any, NoReturn
 
+from welds.cli.log_evidence import past_welds
 from welds.cli.output import print_json
 from welds.cli.session import Session
 from welds.errors import AmbiguousInputError, FileUnavailableError, InputError, NotCoveredError, WeldsError
@@ -12,20 +13,22 @@ from welds.errors import AmbiguousInputError, FileUnavailableError, InputError, 
 _WANTED = 'one JSON object, such as {"process": "tig", "metal": "5052", "thickness_mm": 2, "joint": "butt"}'
 
 
-def run_batch(session: Session) -> None:
+def run_batch(session: Session, log: str | None) -> None:
     """Answer every line of standard input; a bad line gets an error and the next one is read."""
     from welds.advice.advise import advise
     from welds.advice.validate import request_from_fields
     from welds.report.json_card import card_json
 
-    for line in _lines():
-        try:
-            request = request_from_fields(read_object(line), session.tables, session.asked_units)
-            answer = card_json(advise(request, session.tables, session.equipment))
-        except WeldsError as error:
-            answer = {"error": error_json(error), "exit": error.exit_code}
-        print_json(answer, is_line=True)
-        sys.stdout.flush()
+    with past_welds(log) as past:
+        for line in _lines():
+            try:
+                request = request_from_fields(read_object(line), session.tables, session.asked_units)
+                evidence = past(request, session.tables)
+                answer = card_json(advise(request, session.tables, session.equipment, evidence))
+            except WeldsError as error:
+                answer = {"error": error_json(error), "exit": error.exit_code}
+            print_json(answer, is_line=True)
+            sys.stdout.flush()
 
 
 def error_json(error: WeldsError) -> dict[str, Any]:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from welds.advice.card import Card
 from welds.cli.arguments import Parser, add_common, add_file
 from welds.cli.batch import run_batch
+from welds.cli.log_evidence import evidence_from
 from welds.cli.output import Destinations, check_writable, destinations, print_json, print_text, write_text
 from welds.cli.request_options import add_request, given_fields
 from welds.cli.session import Session, open_session
@@ -30,10 +31,10 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> None:
         if extra:
             option = f"--{extra[0].replace('_', '-')}"
             raise InputError("--batch", option, "requests on standard input only; leave that option out")
-        run_batch(open_session(options))
+        run_batch(open_session(options), options.log)
         return
     session = open_session(options)
-    card = _card(session, fields)
+    card = _card(session, fields, options.log)
     _write_files(card, out, session, write_pdf)
     _print(card, out, session, why=options.why)
 
@@ -56,12 +57,13 @@ def _parser() -> Parser:
     return parser
 
 
-def _card(session: Session, fields: dict[str, object]) -> Card:
+def _card(session: Session, fields: dict[str, object], log: str | None) -> Card:
     from welds.advice.advise import advise
     from welds.advice.validate import request_from_fields
 
     request = request_from_fields(fields, session.tables, session.asked_units)
-    return advise(request, session.tables, session.equipment)
+    evidence = evidence_from(log, request, session.tables)
+    return advise(request, session.tables, session.equipment, evidence)
 
 
 def _write_files(card: Card, out: Destinations, session: Session, write_pdf: WritePdf) -> None:

@@ -1,15 +1,21 @@
-"""What the log says to a card that is asked for at the command line."""
+"""What the log says to the cards that are asked for at the command line."""
 
+from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+
     from welds.advice.evidence import Evidence
     from welds.advice.request import Request
     from welds.reference.tables import Tables
 
+    Past = Callable[[Request, Tables], Evidence | None]
 
-def evidence_from(log_text: str | None, request: "Request", tables: "Tables") -> "Evidence | None":
-    """Return the past welds of the named log, or of the person's own where it is there; None else.
+
+@contextmanager
+def past_welds(log_text: str | None) -> "Iterator[Past]":
+    """Lend the past welds of the named log, or of the person's own where it is there, open until the end.
 
     Raises LogbookUnavailableError only for a log that was named.
     """
@@ -18,14 +24,27 @@ def evidence_from(log_text: str | None, request: "Request", tables: "Tables") ->
 
     place = place_of(log_text)
     if log_text is None and place.path is not None and not place.path.exists():
-        return None
+        yield _none
+        return
     from welds.logbook.opening import open_logbook
     from welds.logbook.past import evidence_for
 
     try:
-        with open_logbook(place) as log:
-            return evidence_for(log, request, tables)
+        log = open_logbook(place)
     except LogbookUnavailableError:
         if log_text is not None:
             raise
-        return None
+        yield _none
+        return
+    with log:
+        yield lambda request, tables: evidence_for(log, request, tables)
+
+
+def evidence_from(log_text: str | None, request: "Request", tables: "Tables") -> "Evidence | None":
+    """Return what the log says to one request."""
+    with past_welds(log_text) as past:
+        return past(request, tables)
+
+
+def _none(request: "Request", tables: "Tables") -> None:
+    return None

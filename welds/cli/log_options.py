@@ -111,7 +111,6 @@ def parser_of(name: str, what: str) -> Parser:
     _OPTIONS.get(name, _nothing)(parser)
     add_common(parser)
     group = parser.add_argument_group("which log")
-    group.add_argument("--log", action=Once, metavar="FILE|URL", help="another log than your own")
     group.add_argument("--read-only", action="store_true", help="open it to read, change nothing")
     return parser
 
