@@ -6,15 +6,16 @@ The picture is worked out in a thread; painting is the window's own. Nothing her
 from itertools import cycle
 
 import pytest
-from PySide6.QtCore import QRectF
-from PySide6.QtGui import QImage, QPainter
 from PySide6.QtWidgets import QMainWindow
 
 from welds.gui.engine import load_engine
-from welds.gui.pages.heat.drawings import HeatDrawings
 from welds.gui.pages.heat.knobs import CURRENT, TRAVEL, knobs_of
 from welds.gui.pages.heat.live import frame_of
+from welds.gui.pages.heat.page import make_heat_page
 from welds.gui.pages.heat.presenter import HeatPresenter
+from welds.gui.pages.setup.presenter import SetupPresenter
+from welds.gui.prompts import Prompts
+from welds.gui.theme import Theme
 from welds.quantities.units import Units
 
 TANK = {"process": "tig", "metal": "5052", "thickness": "2 mm", "joint": "butt"}
@@ -44,23 +45,31 @@ def test_one_picture_with_its_figures(benchmark, engine, fields, name):
     assert last[0].is_current
 
 
-def test_paint_all_three_pictures(benchmark, qtbot, engine):
+def test_show_and_paint_one_picture(benchmark, qtbot, qapp, engine):
+    """What the window's own thread does for each picture: boxes, figures, three drawings."""
     window = QMainWindow()
-    presenter = HeatPresenter(engine, window)
-    drawings = HeatDrawings(presenter, window)
-    presenter.take_card(engine.card(engine.request(TANK)), Units.METRIC)
-    qtbot.waitUntil(lambda: presenter.picture is not None, timeout=10000)
-    presenter.stop()
-    image = QImage(1000, 640, QImage.Format.Format_RGB32)
+    setup = SetupPresenter(engine, window)
+    setup.restore(TANK, Units.METRIC)
+    Theme(qapp).apply()
+    view = make_heat_page(engine, setup, Prompts(window), print, window)
+    window.setCentralWidget(view)
+    window.resize(1366, 700)
+    window.show()
+    presenter = view.presenter
+    qtbot.waitUntil(lambda: presenter.is_settled, timeout=10000)
+    pictures = [presenter.picture]
+    presenter.set_text(CURRENT, "91 A")
+    qtbot.waitUntil(lambda: presenter.is_settled, timeout=10000)
+    pictures.append(presenter.picture)
+    assert presenter.stop()
+    turns = cycle(pictures)
 
-    def paint():
-        painter = QPainter(image)
-        drawings.paint_gauge(painter, QRectF(0, 0, 1000, 108))
-        drawings.paint_zone(painter, QRectF(0, 110, 590, 520))
-        drawings.paint_pool(painter, QRectF(600, 110, 400, 520))
-        painter.end()
+    def show():
+        presenter.picture_changed.emit(next(turns))
+        qapp.processEvents()
 
-    benchmark(paint)
+    benchmark(show)
+    window.close()
     window.deleteLater()
 
 

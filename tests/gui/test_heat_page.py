@@ -4,6 +4,7 @@ import csv
 import io
 from dataclasses import replace
 
+import numpy as np
 import pytest
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QImage, QPainter
@@ -23,6 +24,7 @@ from welds.gui.pages.heat.disagree import heat_check
 from welds.gui.pages.heat.figures import give_or_take
 from welds.gui.pages.heat.knobs import BALANCE, CURRENT, FREQUENCY, THICKNESS, TRAVEL, VOLTAGE, knobs_of
 from welds.gui.pages.heat.live import Readings, frame_of
+from welds.gui.pages.heat.outlines import without_straights
 from welds.gui.pages.heat.page import make_heat_page
 from welds.gui.pages.heat.presenter import _zone
 from welds.gui.pages.heat.runner import NewestRunner
@@ -148,6 +150,12 @@ def test_thresholds_are_worked_out_again_only_where_they_move(engine):
     again = frame_of(*knobs.with_value(TRAVEL, 9.1).asked, engine.tables, hurried, lambda: True)
     assert again.is_current
     assert again.thresholds.through_a > first.thresholds.through_a  # faster needs more
+
+
+def test_rings_keep_their_corners_and_lose_the_points_between():
+    ring = np.array([[0, 0], [1, 0], [2, 0], [2, 1], [2, 2], [1, 2.5], [0, 2], [0, 1], [0, 0]], dtype=float)
+    kept = without_straights(ring).tolist()
+    assert kept == [[0, 0], [2, 0], [2, 2], [1, 2.5], [0, 2]]
 
 
 # --- sliders ------------------------------------------------------------------------------------------------

@@ -22,6 +22,7 @@ from welds.gui.drawing.strokes import (
 from welds.quantities.units import Units
 
 LEAST_PX = 80.0
+SCALE_ROOM_PX = 150.0
 RIPPLE = 0.22
 """Distance between the ripples drawn on the bead, as a share of its width."""
 
@@ -168,5 +169,8 @@ def _paint_words(
         )
     painter.setPen(QColor(ink.quiet))
     foot = QRectF(inner.left(), inner.bottom() - metrics.height(), inner.width(), metrics.height())
-    painter.drawText(foot, Qt.AlignmentFlag.AlignLeft, words.arc)
+    room = foot.width() - SCALE_ROOM_PX
+    painter.drawText(
+        foot, Qt.AlignmentFlag.AlignLeft, metrics.elidedText(words.arc, Qt.TextElideMode.ElideRight, room)
+    )
     paint_scale_bar(painter, inner.bottomRight(), view.scale, scene.units, ink)

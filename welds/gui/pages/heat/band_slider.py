@@ -31,15 +31,16 @@ class BandSlider(QSlider):
 
     def show_card(self, band: tuple[int, int] | None, card: int) -> None:
         """Mark the card's band and figure on the track."""
-        self._band, self._card = band, card
-        self.update()
+        if (band, card) != (self._band, self._card):
+            self._band, self._card = band, card
+            self.update()
 
     def show_place(self, place: int) -> None:
         """Stand at a place without reporting a move, unless a hand is on the knob."""
-        if not self._is_dragging:
+        if not self._is_dragging and place != self.value():
             with QSignalBlocker(self):
                 self.setValue(place)
-        self.update()
+            self.update()
 
     def sizeHint(self) -> QSize:
         return QSize(240, HEIGHT_PX)

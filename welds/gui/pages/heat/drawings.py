@@ -77,15 +77,17 @@ class HeatDrawings:
             row = QRectF(area.left() + 14.0, area.bottom() - foot + 16.0 * number, area.width() - 28.0, 16.0)
             painter.drawText(row, Qt.AlignmentFlag.AlignLeft, text)
         painter.restore()
-        self.paint_pictures(painter, area.adjusted(0.0, 74.0, 0.0, -foot - 8.0), inks)
+        gauge = QRectF(area.left(), area.top() + 74.0, area.width(), GAUGE_PX)
+        self._gauge(painter, gauge, inks)
+        self.paint_views(painter, area.adjusted(0.0, 78.0 + GAUGE_PX, 0.0, -foot - 8.0), inks)
 
-    def paint_pictures(self, painter: QPainter, area: QRectF, inks: Inks = ON_SCREEN) -> None:
-        """Draw the gauge with section and pool beneath it."""
-        self._gauge(painter, QRectF(area.left(), area.top(), area.width(), GAUGE_PX), inks)
-        top, across = area.top() + GAUGE_PX + 4.0, area.width()
-        high = area.bottom() - top
-        self._zone(painter, QRectF(area.left(), top, 0.58 * across, high), inks)
-        self._pool(painter, QRectF(area.left() + 0.59 * across, top, 0.41 * across, high), inks)
+    def paint_views(self, painter: QPainter, area: QRectF, inks: Inks = ON_SCREEN) -> None:
+        """Draw the section with the pool beside it."""
+        across = area.width()
+        self._zone(painter, QRectF(area.left(), area.top(), 0.58 * across, area.height()), inks)
+        self._pool(
+            painter, QRectF(area.left() + 0.59 * across, area.top(), 0.41 * across, area.height()), inks
+        )
 
     def _inks(self) -> Inks:
         colours = Colours.of(self._owner.palette())

@@ -61,6 +61,14 @@ def figure_lines(readings: Readings, request: Request, units: Units) -> tuple[Fi
     return tuple(lines)
 
 
+def limits_line(thresholds: Thresholds, card: tuple[float, float] | None) -> FigureLine:
+    """Return the currents that the gauge shows, for text without a gauge."""
+    value = f"melts from {thresholds.melts_a:.0f} A, falls out from {thresholds.falls_a:.0f} A"
+    through = f"melts through from {thresholds.through_a:.0f} A"
+    band = "" if card is None else f"; the card's band is {card[0]:.0f} to {card[1]:.0f} A"
+    return FigureLine("Current", value, through + band)
+
+
 def verdict(readings: Readings, thresholds: Thresholds, current_a: float, *, wants_through: bool) -> Verdict:
     """Return what a welder would say of it; within the model's error of a limit it says so."""
     if current_a > thresholds.falls_a:

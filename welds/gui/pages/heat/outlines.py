@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 Floats = NDArray[np.float64]
 
 HOTTER_THAN_ANY = 1e12
+STRAIGHT_MM2 = 1e-9
 
 
 class Contours:
@@ -38,7 +39,20 @@ class Contours:
         filled = self._generator.filled(level, HOTTER_THAN_ANY)
         points, offsets = cast("tuple[list[Floats], list[NDArray[np.int64]]]", filled)
         return tuple(
-            np.asarray(each[start:end])
+            without_straights(np.asarray(each[start:end]))
             for each, starts in zip(points, offsets, strict=True)
             for start, end in pairwise(starts)
         )
+
+
+def without_straights(ring: Floats) -> Floats:
+    """Return a closed ring without the points that lie on a straight line between their neighbours.
+
+    Along the edge of the grid a ring has a point for every cell, and each costs time to paint.
+    """
+    if len(ring) < 4:
+        return ring
+    open_ring = ring[:-1] if np.array_equal(ring[0], ring[-1]) else ring
+    before, after = open_ring - np.roll(open_ring, 1, axis=0), np.roll(open_ring, -1, axis=0) - open_ring
+    bends = np.abs(before[:, 0] * after[:, 1] - before[:, 1] * after[:, 0]) > STRAIGHT_MM2
+    return open_ring[bends]

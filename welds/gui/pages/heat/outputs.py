@@ -78,7 +78,7 @@ class HeatOutput(QObject):
         knobs = ", ".join(knob.text(self._presenter.units) for knob in self._presenter.knobs)
         figures = [
             f"{each.name}: {each.value}" + (f" ({each.error})" if each.error else "")
-            for each in picture.figures
+            for each in (*picture.figures, picture.limits)
         ]
         note = self.tr("Conduction only, give or take its error: to think with, not a procedure.")
         return [self._presenter.title, knobs, picture.verdict.text, *figures, note]
@@ -95,7 +95,7 @@ class HeatOutput(QObject):
         rows = "".join(
             f"<tr><td>{escape(each.name)}&nbsp;&nbsp;</td><td><b>{escape(each.value)}</b>&nbsp;&nbsp;</td>"
             f"<td>{escape(each.error)}</td></tr>"
-            for each in picture.figures
+            for each in (*picture.figures, picture.limits)
         )
         html = (
             f"<h3>{escape(title)}</h3>{cautions}<p>{escape(settings)}<br><b>{escape(said)}</b></p>"
@@ -103,7 +103,7 @@ class HeatOutput(QObject):
         )
 
         def pictures(painter: QPainter, area: QRectF) -> None:
-            self._drawings.paint_pictures(painter, area, ON_PAPER)
+            self._drawings.paint_views(painter, area, ON_PAPER)
 
         return Page(title, html, pictures)
 

@@ -15,7 +15,7 @@ from welds.gui.drawing.heat_gauge import GaugeScene
 from welds.gui.drawing.pool_view import PoolScene
 from welds.gui.engine import Engine
 from welds.gui.pages.heat.disagree import heat_check
-from welds.gui.pages.heat.figures import FigureLine, Verdict, figure_lines, numbers_csv, verdict
+from welds.gui.pages.heat.figures import FigureLine, Verdict, figure_lines, limits_line, numbers_csv, verdict
 from welds.gui.pages.heat.grounds import grounds_text
 from welds.gui.pages.heat.knobs import CURRENT, Knob, Knobs, knobs_of
 from welds.gui.pages.heat.live import Frame, Readings, Thresholds, frame_of
@@ -36,6 +36,7 @@ class Picture:
     melting_c: float
     figures: tuple[FigureLine, ...]
     kept_figures: tuple[FigureLine, ...]
+    limits: FigureLine
     verdict: Verdict
 
 
@@ -146,6 +147,7 @@ class HeatPresenter(QObject):
         self._card, self._bead, self._frame, self._readings = card, None, None, None
         self._shown = None
         self._set_kept(None)
+        self.disagreed.emit("")
         self._knobs = knobs_of(card) if card is not None else None
         if self._knobs is None:
             self.knobs_changed.emit()
@@ -316,6 +318,7 @@ class HeatPresenter(QObject):
             readings.melting_c,
             figure_lines(readings, frame.request, self._units),
             figure_lines(kept.readings, kept.request, self._units) if kept is not None else (),
+            limits_line(frame.thresholds, knobs.knobs[CURRENT].band),
             verdict(readings, frame.thresholds, current, wants_through=through),
         )
         self.picture_changed.emit(self._shown)

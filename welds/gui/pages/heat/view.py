@@ -91,8 +91,7 @@ class HeatView(QWidget):
         for each in (self.zone, self.pool):
             each.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.figures = FigureSheet(self)
-        self._title = label(role="title", parent=self)
-        self._title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self._title = label(role="title", wrap=True, parent=self)
         self._area = SideArea(self._side(), self)
         self._area.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
         self._sheet = SideArea(self._main(), self)
