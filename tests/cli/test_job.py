@@ -1,10 +1,15 @@
 """`welds job`: check, plan, materials, demo."""
 
+from datetime import date
 from pathlib import Path
 
 import pytest
 
+from tests.logbook.conftest import BAIT_TANK
 from welds.job.plan import JobPlan
+from welds.logbook.fields import read_entry
+from welds.logbook.opening import open_logbook
+from welds.logbook.places import place_of
 
 
 @pytest.fixture
@@ -84,3 +89,32 @@ def test_a_job_with_nothing_in_it_still_answers(welds, tmp_path: Path):
     path.write_text("job: nothing yet\n", encoding="utf-8")
     assert welds("job", "plan", str(path)).code == 0
     assert welds("job", "materials", str(path), "--json").json["seam_m"] == 0.0
+
+
+@pytest.mark.parametrize("is_named", [True, False])
+def test_the_log_moves_the_cards_and_tells_what_became_of_its_welds(
+    welds, tables, tmp_path: Path, is_named: bool
+):
+    """The person's own log is read where it is there, another one where it is named."""
+    named = str(tmp_path / "other.db") if is_named else None
+    path = tmp_path / "job.yaml"
+    sheet = "process: tig, metal: 5052-H32, thickness: 2.03 mm, joint: outside-corner, length: 90 mm"
+    path.write_text(f"job: x\njoints: [{{id: a, {sheet}, log: [1]}}]\n", encoding="utf-8")
+    bare = welds("job", "plan", str(path), "--json").json
+    with open_logbook(place_of(named)) as log:
+        log.add(read_entry(BAIT_TANK | {"made_at": date.today().isoformat()}, tables))
+    words = ("--log", named) if named else ()
+    plan = welds("job", "plan", str(path), "--json", *words).json
+    assert bare["logged"] == {}
+    assert "learned" not in bare["cards"][0]["card"]
+    assert plan["cards"][0]["card"]["learned"]["welds"] == 1
+    assert plan["logged"]["1"]["current_a"] == 112.0
+    assert "log 1: 112 A, worked well" in welds("job", "plan", str(path), *words).out
+
+
+def test_a_named_log_that_cannot_be_read_is_one_line(welds, demo: str, tmp_path: Path):
+    torn = tmp_path / "torn.db"
+    torn.write_bytes(b"no database at all" * 100)
+    result = welds("job", "plan", demo, "--log", str(torn))
+    assert result.code != 0
+    assert "torn.db" in result.complaint

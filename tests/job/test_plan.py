@@ -1,6 +1,6 @@
-"""The whole plan: shared cards, sheets, refusals; three hundred joints in under a second."""
+"""The whole plan: shared cards, sheets, refusals; three hundred unlike joints in under a second."""
 
-from time import perf_counter
+from time import process_time
 
 import pytest
 
@@ -68,25 +68,25 @@ repairs: [{id: coupling, holes: 3 mm x 2, region: 50 x 50, part: towing}]
     assert "large: no room on offcut" in text
 
 
-def test_three_hundred_joints_in_under_a_second(job_of, tables):
-    """Thirty set-ups, ten joints of each, every joint after the one before: 0.3 s on two cores of 2026.
+def test_three_hundred_joints_that_all_differ_in_under_a_second(job_of, tables):
+    """Three hundred set-ups, every joint after the one before: 0.7 s of one core of 2026.
 
-    The better of two runs counts: the machine may be busy with something else.
+    The best of three runs counts, in time of the processor: the machine may be busy with something else.
     """
     joints = []
     for n in range(300):
-        kind, thickness = ("butt", "tee", "lap")[n % 3], 1.5 + 0.2 * (n // 3 % 10)
+        kind = ("butt", "tee", "lap", "outside-corner")[n % 4]
         after = f", after: [j{n - 1}]" if n else ""
-        sheet = f"thickness: {thickness:.1f} mm, length: {50 + n}"
+        sheet = f"thickness: {0.9 + 0.013 * n:.3f} mm, length: {50 + n}"
         joints.append(f"  - {{id: j{n}, joint: {kind}, {sheet}{after}}}")
     job = job_of("joints:\n" + "\n".join(joints))
     plan_job(job_of("joints: [{id: a, joint: tee, length: 50}]"), tables)
     times = []
-    for _ in range(2):
-        start = perf_counter()
+    for _ in range(3):
+        start = process_time()
         plan = plan_job(job, tables)
-        times.append(perf_counter() - start)
-    assert (len(plan.tacks), len(plan.set_ups), plan.problems) == (300, 30, ())
+        times.append(process_time() - start)
+    assert (len(plan.tacks), len(plan.set_ups), plan.problems) == (300, 300, ())
     assert min(times) < 1.0
 
 

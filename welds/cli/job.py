@@ -87,7 +87,7 @@ def _plan(argv: Sequence[str], write_pdf: WritePdf) -> int:
     options = parser.read(argv)
     out = destinations(options, ("html", "pdf"), ("json",))
     session = open_session(options)
-    plan = _planned(_file(options.file), session)
+    plan = _planned(_file(options.file), session, options.log)
     for form, file in out.files.items():
         if form == "pdf":
             check_writable(file)
@@ -109,7 +109,7 @@ def _materials(argv: Sequence[str]) -> int:
     add_file(parser.add_argument_group("how the list comes out"), "--csv", "a shopping list")
     options = parser.read(argv)
     out = destinations(options, ("csv",), ("json",))
-    materials = _planned(_file(options.file), open_session(options)).materials
+    materials = _planned(_file(options.file), open_session(options), options.log).materials
     for file in out.files.values():
         write_text(file, materials_csv(materials))
     if out.on_stdout == "json":
@@ -132,8 +132,13 @@ def _file(given: str | None) -> str:
     return given
 
 
-def _planned(file: str, session: Session) -> JobPlan:
+def _planned(file: str, session: Session, log_text: str | None) -> JobPlan:
+    from welds.cli.log_evidence import log_to_read
     from welds.job.job_file import load_job
+    from welds.job.past import read_past
     from welds.job.plan import plan_job
 
-    return plan_job(load_job(Path(file), session.tables), session.tables, session.equipment)
+    job = load_job(Path(file), session.tables)
+    with log_to_read(log_text) as log:
+        past = None if log is None else read_past(job, log, session.tables)
+    return plan_job(job, session.tables, session.equipment, past)

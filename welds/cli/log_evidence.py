@@ -8,14 +8,15 @@ if TYPE_CHECKING:
 
     from welds.advice.evidence import Evidence
     from welds.advice.request import Request
+    from welds.logbook.logbook import Logbook
     from welds.reference.tables import Tables
 
     Past = Callable[[Request, Tables], Evidence | None]
 
 
 @contextmanager
-def past_welds(log_text: str | None) -> "Iterator[Past]":
-    """Lend the past welds of the named log, or of the person's own where it is there, open until the end.
+def log_to_read(log_text: str | None) -> "Iterator[Logbook | None]":
+    """Lend the named log, or the person's own where it is there, open until the end; None else.
 
     Raises LogbookUnavailableError only for a log that was named.
     """
@@ -24,19 +25,30 @@ def past_welds(log_text: str | None) -> "Iterator[Past]":
 
     place = place_of(log_text)
     if log_text is None and place.path is not None and not place.path.exists():
-        yield _none
+        yield None
         return
     from welds.logbook.opening import open_logbook
-    from welds.logbook.past import evidence_for
 
     try:
         log = open_logbook(place)
     except LogbookUnavailableError:
         if log_text is not None:
             raise
-        yield _none
+        yield None
         return
     with log:
+        yield log
+
+
+@contextmanager
+def past_welds(log_text: str | None) -> "Iterator[Past]":
+    """Lend the past welds of the log, as `log_to_read` finds it."""
+    with log_to_read(log_text) as log:
+        if log is None:
+            yield _none
+            return
+        from welds.logbook.past import evidence_for
+
         yield lambda request, tables: evidence_for(log, request, tables)
 
 

@@ -179,8 +179,9 @@ class MainWindow(QMainWindow):
         self.pages.add(self.tr("Set-up"), lambda: view)
         self.pages.add(self.tr("Side by side"), self._make_compare_page)
         self.pages.add(self.tr("Bench"), lambda: make_bench_page(engine, setup, self))
-        self.pages.add(self.tr("Job"), lambda: make_job_page(engine, setup, prompts, self))
         self.log = LogParts(engine, setup, view, prompts, self._state, self.statusBar().showMessage, self)
+        desk = self.log.desk
+        self.pages.add(self.tr("Job"), lambda: make_job_page(engine, setup, prompts, desk, self))
         self.log.add_to(self.pages)
         say = self.statusBar().showMessage
         self.pages.add(self.tr("Weld preview"), lambda: make_heat_page(engine, setup, prompts, say, self))

@@ -1,6 +1,6 @@
 """A job worked out: order, blanks, sheets, cards, tacks, repairs, what it uses up."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from welds.advice.equipment import GENERIC, Equipment
@@ -13,16 +13,18 @@ from welds.job.job import Job, JointWork, Piece
 from welds.job.materials import Materials, sum_up
 from welds.job.nesting import Flat, Sheet, nest
 from welds.job.order import Turn, ordered
+from welds.job.past import Past
 from welds.job.repair import RepairAnswer, decide_repair
 from welds.job.setups import SetUp, set_ups
 from welds.job.tack_plan import TackPlan, plan_tacks
+from welds.logbook.entry import Entry
 from welds.reference.metals import find_metal
 from welds.reference.tables import Tables
 
 
 @dataclass(frozen=True, slots=True)
 class JobPlan:
-    """Everything about a job; mappings go by the tasks' ids.
+    """Everything about a job; mappings go by the tasks' ids, `logged` by the words that name log entries.
 
     `problems` name what has no answer (a joint without card, a piece without room on its sheet).
     """
@@ -39,6 +41,7 @@ class JobPlan:
     amounts: Mapping[str, Amounts]
     cautions: tuple[Caution, ...]
     problems: tuple[str, ...]
+    logged: Mapping[str, Entry | None]
 
     @property
     def done(self) -> int:
@@ -46,13 +49,16 @@ class JobPlan:
         return sum(turn.is_done for turn in self.turns)
 
 
-def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC) -> JobPlan:
-    """Return the plan, or raise InputError where the order runs in a circle."""
+def plan_job(
+    job: Job, tables: Tables, equipment: Equipment = GENERIC, past: Past | None = None
+) -> JobPlan:
+    """Return the plan, its cards moved by past welds; raises InputError where the order runs in a circle."""
+    past = past or Past()
     turns = ordered(job)
     problems: list[str] = []
     place = {turn.id: number for number, turn in enumerate(turns)}
     joints = sorted(job.joints, key=lambda joint: place[joint.id])
-    found = set_ups(joints, tables, equipment)
+    found = set_ups(joints, tables, equipment, past)
     blanks = _blanks(job, tables, problems)
     tacks = {joint.id: _tacks(joint, tables) for joint in joints if joint.request.joint is not Joint.PLUG}
     amounts = {}
@@ -64,6 +70,7 @@ def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC) -> JobPla
             starts = len(tacks[joint.id].runs) if joint.id in tacks else 1
             amounts[joint.id] = joint_amounts(tables, each.machine, joint, each.card, starts)
     repairs = _repairs(job, tables, problems)
+    problems += _not_logged(job, past)
     return JobPlan(
         job,
         equipment.machine.name,
@@ -77,6 +84,7 @@ def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC) -> JobPla
         amounts,
         _cautions(found, repairs),
         tuple(problems),
+        past.logged,
     )
 
 
@@ -137,6 +145,13 @@ def _repairs(job: Job, tables: Tables, problems: list[str]) -> dict[str, RepairA
         except WeldsError as error:
             problems.append(f"{work.id}: {error}")
     return repairs
+
+
+def _not_logged(job: Job, past: Past) -> Iterator[str]:
+    for task in job.tasks:
+        for word in task.links.log:
+            if word in past.logged and past.logged[word] is None:
+                yield f"{task.id}: the log has no entry {word}"
 
 
 def _cautions(found: tuple[SetUp, ...], repairs: Mapping[str, RepairAnswer]) -> tuple[Caution, ...]:

@@ -9,6 +9,7 @@ from welds.advice.equipment import Equipment, Machine
 from welds.advice.request import Process, Request
 from welds.errors import WeldsError
 from welds.job.job import JointWork
+from welds.job.past import Past
 from welds.reference.tables import Tables
 
 
@@ -23,7 +24,9 @@ class SetUp:
     machine: Machine
 
 
-def set_ups(joints: Sequence[JointWork], tables: Tables, equipment: Equipment) -> tuple[SetUp, ...]:
+def set_ups(
+    joints: Sequence[JointWork], tables: Tables, equipment: Equipment, past: Past
+) -> tuple[SetUp, ...]:
     """Return the set-ups in the order in which their first joints come."""
     alike: dict[Request, list[JointWork]] = {}
     for joint in joints:
@@ -34,7 +37,7 @@ def set_ups(joints: Sequence[JointWork], tables: Tables, equipment: Equipment) -
         asked = replace(request, length_mm=longest) if longest else request
         used = for_process(equipment, request.process)
         try:
-            card, problem = advise(asked, tables, used), ""
+            card, problem = advise(asked, tables, used, past.of(asked, tables)), ""
         except WeldsError as error:
             card, problem = None, str(error)
         found.append(SetUp(asked, tuple(members), card, problem, used.machine))

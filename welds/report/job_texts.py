@@ -10,6 +10,7 @@ from typing import Any
 from welds.advice.card import NOTICE
 from welds.job.materials import Materials
 from welds.job.plan import JobPlan, flat_size
+from welds.logbook.entry import Entry
 from welds.quantities.band import Band
 from welds.quantities.units import Units
 from welds.report import job_words
@@ -165,10 +166,23 @@ def job_json(plan: JobPlan) -> dict[str, Any]:
         "tacks": {key: tacks_json(each) for key, each in plan.tacks.items()},
         "repairs": {key: repair_json(each) for key, each in plan.repairs.items()},
         "materials": materials_json(plan.materials),
+        "logged": {word: _logged_json(entry) for word, entry in plan.logged.items()},
         "cautions": [caution_json(caution) for caution in plan.cautions],
         "problems": list(plan.problems),
         "notice": NOTICE,
     }  # fmt: skip
+
+
+def _logged_json(entry: Entry | None) -> dict[str, object] | None:
+    if entry is None:
+        return None
+    return {
+        "uid": entry.uid,
+        "made_at": entry.made_at,
+        "current_a": entry.figure("current"),
+        "outcome": entry.outcome.value,
+        "faults": list(entry.faults),
+    }
 
 
 def materials_json(materials: Materials) -> dict[str, Any]:

@@ -2,10 +2,12 @@
 
 from collections.abc import Iterator
 
+from welds.advice.card import Card
 from welds.job.job import JointWork, Piece, RepairWork, Step
 from welds.job.materials import Materials
 from welds.job.order import Turn
 from welds.job.plan import JobPlan, flat_size
+from welds.logbook.entry import Entry
 from welds.quantities.band import Band
 from welds.quantities.units import Units
 from welds.report import layout
@@ -35,8 +37,19 @@ def order_rows(plan: JobPlan) -> Iterator[Row]:
     for number, turn in enumerate(plan.turns, 1):
         why = "; ".join(f"{need.first}: {need.why}" for need in turn.needs)
         log = turn.task.links.log if turn.task is not None else ()
-        logged = f" (log: {', '.join(log)})" if log else ""
+        said = "; ".join(logged_words(word, plan.logged.get(word)) for word in log)
+        logged = f" (log {said})" if log else ""
         yield str(number), turn_kind(turn), f"{turn.id}: {turn.name}{logged}", turn_state(turn), why
+
+
+def logged_words(word: str, entry: Entry | None) -> str:
+    """Return what came of a logged weld; its name alone where it was not looked up or is not there."""
+    if entry is None:
+        return word
+    current = entry.figure("current")
+    ran = f"{current:g} A, " if current is not None else ""
+    faults = f", {', '.join(entry.faults)}" if entry.faults else ""
+    return f"{word}: {ran}{entry.outcome.value.replace('-', ' ')}{faults}, {entry.made_at[:10]}"
 
 
 def cut_rows(plan: JobPlan, units: Units) -> Iterator[Row]:
@@ -70,7 +83,15 @@ def set_up_rows(plan: JobPlan, units: Units) -> Iterator[Row]:
             continue
         current = each.card.settings.get("current")
         line = layout.setting_line(current, each.request.process, units) if current else None
-        yield str(number), title, joints, line.start_text if line else ""
+        start = line.start_text if line else ""
+        yield str(number), title, joints, f"{start}{_learned(each.card)}"
+
+
+def _learned(card: Card) -> str:
+    if card.learned is None:
+        return ""
+    welds = card.learned.welds
+    return f" (learned from {welds} past weld{'s' if welds > 1 else ''})"
 
 
 def pause_lines(plan: JobPlan, units: Units) -> Iterator[str]:

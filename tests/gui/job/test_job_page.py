@@ -1,14 +1,22 @@
 """The job page: the demo opens, faults are listed, the packet is written."""
 
+from datetime import date
 from pathlib import Path
 
 import pytest
 from PySide6.QtWidgets import QTableWidget, QWidget
 
 from tests.gui.fakes import FakePrompts
+from tests.logbook.conftest import BAIT_TANK
 from welds.gui.engine import Engine
+from welds.gui.jobs.queue import JobQueue
 from welds.gui.pages.job.presenter import JobPresenter
 from welds.gui.pages.job.view import JobView
+from welds.gui.pages.log.desk import LogDesk
+from welds.gui.past_welds import PastWelds
+from welds.logbook.fields import read_entry
+from welds.logbook.opening import open_logbook
+from welds.logbook.places import place_of
 from welds.quantities.units import Units
 
 
@@ -74,3 +82,44 @@ def test_the_packet_is_written_or_the_refusal_told(qtbot, job_page, tmp_path: Pa
     prompts.save_path = tmp_path / "missing" / "packet.pdf"
     view.packet.click()
     assert prompts.told[0][0] == "The packet was not written"
+
+
+LOGGED = """job: x
+joints: [{id: a, process: tig, metal: 5052-H32, thickness: 2.03 mm, joint: tee, length: 90 mm, log: [1]}]
+"""
+
+
+@pytest.fixture
+def job_over_log(qtbot, tables, tmp_path: Path):
+    """Return presenter, view, switch of learning and a job file, over the person's own log with one weld."""
+    with open_logbook(place_of()) as log:
+        log.add(read_entry(BAIT_TANK | {"made_at": date.today().isoformat()}, tables))
+    path = tmp_path / "job.yaml"
+    path.write_text(LOGGED, encoding="utf-8")
+    window = QWidget()
+    qtbot.addWidget(window)
+    past = PastWelds(tables)
+    desk = LogDesk(JobQueue(window), JobQueue(window), "", window)
+    presenter = JobPresenter(Engine(tables, None, None, None, past), Units.METRIC, window, desk)
+    yield presenter, JobView(presenter, FakePrompts(window), window), past, path
+    presenter.jobs.wait()
+    desk.close()
+
+
+def test_the_page_shows_what_the_log_says_and_does_not_learn_where_it_may_not(qtbot, job_over_log):
+    presenter, view, past, path = job_over_log
+    opened(qtbot, presenter, lambda: presenter.open(path))
+    titles = [view.tabs.tabText(n) for n in range(view.tabs.count())]
+    assert "112 A, worked well" in view.tabs.widget(titles.index("Order")).item(0, 2).text()
+    assert "learned from 1 past weld" in view.tabs.widget(titles.index("Cards")).item(0, 3).text()
+    past.is_on = False
+    opened(qtbot, presenter, presenter.open_again)
+    assert presenter.shown.plan.set_ups[0].card.learned is None
+    assert "112 A, worked well" in view.tabs.widget(titles.index("Order")).item(0, 2).text()
+
+
+def test_faults_of_a_file_are_listed_with_a_log_too(qtbot, job_over_log):
+    presenter, view, _, path = job_over_log
+    path.write_text("job: x\nsteps: [{id: a, afte: [b]}]\n", encoding="utf-8")
+    opened(qtbot, presenter, lambda: presenter.open(path))
+    assert "line 2: steps.a.afte" in view.tabs.widget(0).toPlainText()

@@ -1,0 +1,52 @@
+"""What the log knows of a job: past welds for its cards, and the entries that its tasks name."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from welds.advice.evidence import Evidence
+from welds.advice.request import Process, Request
+from welds.errors import InputError
+from welds.job.job import Job
+from welds.logbook.entry import Entry
+from welds.reference.metals import find_metal
+from welds.reference.tables import Tables
+
+if TYPE_CHECKING:
+    from welds.logbook.logbook import Logbook
+
+
+@dataclass(frozen=True, slots=True)
+class Past:
+    """Evidence by process and family; entries by the word in the file, None where the log has none of it."""
+
+    evidence: Mapping[tuple[Process, str], Evidence] = field(default_factory=dict)
+    logged: Mapping[str, Entry | None] = field(default_factory=dict)
+
+    def of(self, request: Request, tables: Tables) -> Evidence | None:
+        """Return the welds that may speak about a request; None where there are none."""
+        found = self.evidence.get(_kind(request, tables))
+        return found if found is not None and found.welds else None
+
+
+def read_past(job: Job, log: "Logbook", tables: Tables, *, is_learning: bool = True) -> Past:
+    """Read what the job needs from an open log, once for each process and family of metal."""
+    from welds.logbook.past import evidence_for
+
+    requests = {_kind(joint.request, tables): joint.request for joint in job.joints} if is_learning else {}
+    named = dict.fromkeys(word for task in job.tasks for word in task.links.log)
+    return Past(
+        {kind: evidence_for(log, request, tables) for kind, request in requests.items()},
+        {word: _entry(log, word) for word in named},
+    )
+
+
+def _kind(request: Request, tables: Tables) -> tuple[Process, str]:
+    return request.process, find_metal(tables, request.metal).family
+
+
+def _entry(log: "Logbook", word: str) -> Entry | None:
+    try:
+        return log.get(word)
+    except InputError:
+        return None
