@@ -1,5 +1,7 @@
 """The command line as a whole: commands, help, exit codes."""
 
+import re
+
 import pytest
 
 from welds import __version__
@@ -13,7 +15,9 @@ def test_without_arguments_the_window_opens(welds, lent) -> None:
 
 @pytest.mark.parametrize("word", ["--version", "version"])
 def test_version(welds, word) -> None:
-    assert welds(word).out == f"welds {__version__}\n"
+    program, tables = welds(word).out.splitlines()
+    assert program == f"welds {__version__}"
+    assert re.fullmatch(r"tables \d{4}-\d\d-\d\d, digest [0-9a-f]{12}", tables)
 
 
 @pytest.mark.parametrize(

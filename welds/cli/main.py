@@ -75,7 +75,9 @@ def report_fault(kind: type[BaseException], fault: BaseException, trace: Traceba
 def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
     command, *rest = argv
     if command in _VERSION:
-        print(f"welds {__version__}")
+        from welds.reference.edition import edition
+
+        print(f"welds {__version__}", f"tables {edition()}", sep="\n")
     elif command in _HELP:
         print(_usage())
     elif command == "card":
