@@ -13,7 +13,7 @@ from welds.errors import NotCoveredError
 from welds.quantities.band import Band
 from welds.quantities.registry import convert
 from welds.quantities.units import Units
-from welds.report.comparison import Asked, cautions, compare, differences, heading, notes, titles
+from welds.report.comparison import Asked, Grounds, cautions, compare, differences, heading, notes, titles
 from welds.report.comparison_rows import NOT_USED, Mark, row_groups
 from welds.report.comparison_texts import (
     comparison_csv,
@@ -39,7 +39,8 @@ SHEET_MM = convert(0.080, "inch", "mm")
 def answer(tig_card):
     """Invented: the tee takes 10 A more and has no lens, a plug has no card."""
 
-    def answer(request, _equipment):
+    def answer(asked):
+        request = asked.request
         if request.joint is Joint.PLUG:
             raise NotCoveredError("a TIG plug", "not in the tables & never will be")
         settings = dict(tig_card.settings)
@@ -105,7 +106,8 @@ def test_a_setting_that_is_not_on_the_card_says_so(comparison):
 
 
 def test_what_only_rounds_differently_is_the_same_for_eyes_but_not_for_json(tig_card):
-    def answer(request, _equipment):
+    def answer(asked):
+        request = asked.request
         speed = 2.5 if request.joint is Joint.TEE else 2.504
         setting = replace(tig_card.settings["travel_speed"], band=Band(1.8, speed, 3.2, "mm/s"))
         return replace(tig_card, request=request, settings={"travel_speed": setting})
@@ -118,9 +120,11 @@ def test_what_only_rounds_differently_is_the_same_for_eyes_but_not_for_json(tig_
 
 
 def test_a_caution_for_one_column_names_it(tig_card, answer):
-    def one_stop(request, equipment):
-        card = answer(request, equipment)
-        return replace(card, cautions=card.cautions if request.joint is Joint.LAP else card.cautions[1:])
+    def one_stop(asked):
+        card = answer(asked)
+        return replace(
+            card, cautions=card.cautions if asked.request.joint is Joint.LAP else card.cautions[1:]
+        )
 
     asked = [Asked(replace(tig_card.request, joint=joint)) for joint in (Joint.TEE, Joint.LAP)]
     found = cautions(compare(asked, one_stop), Units.METRIC)
@@ -174,7 +178,7 @@ def corner_and_tee(tables):
         Asked(Request(Process.TIG, "5052", SHEET_MM, joint), TO_150_HZ)
         for joint in (Joint.OUTSIDE_CORNER, Joint.TEE)
     ]
-    return compare(asked, lambda request, equipment: advise(request, tables, equipment))
+    return compare(asked, lambda each: advise(each.request, tables, each.equipment))
 
 
 def test_frequency_of_corner_and_tee_and_why(corner_and_tee):
@@ -195,7 +199,7 @@ def test_the_machines_limit_is_told_where_it_bites(tables):
         Asked(Request(Process.TIG, "5052", SHEET_MM, joint), TO_150_HZ)
         for joint in (Joint.OUTSIDE_CORNER, Joint.INSIDE_CORNER)
     ]
-    made = compare(asked, lambda request, equipment: advise(request, tables, equipment))
+    made = compare(asked, lambda each: advise(each.request, tables, each.equipment))
     inside = rows_by_name(made)["ac_frequency"].cells[1]
     assert any("stops at 150 Hz" in why for why in inside.why)
 
@@ -247,7 +251,7 @@ def test_what_follows_from_the_current_says_so(corner_and_tee):
 )
 def test_every_difference_of_current_has_its_reason(tables, change, words):
     base = Request(Process.TIG, "5052", SHEET_MM, Joint.TEE)
-    made = compare([Asked(base), Asked(replace(base, **change))], lambda asked, _: advise(asked, tables))
+    made = compare([Asked(base), Asked(replace(base, **change))], lambda each: advise(each.request, tables))
     assert words in " ".join(rows_by_name(made)["current"].cells[1].why)
 
 
@@ -258,7 +262,7 @@ def test_no_difference_goes_without_a_reason(tables):
         {"thickness_mm": 6.0}, {"position": "PF"}, {"hand": Hand.BRISK},
     )  # fmt: skip
     asked = [Asked(base), *(Asked(replace(base, **change)) for change in changes)]
-    made = compare(asked, lambda request, _: advise(request, tables))
+    made = compare(asked, lambda each: advise(each.request, tables))
     for units in Units:
         for row in rows_by_name(made, units).values():
             for cell in row.cells:
@@ -272,8 +276,19 @@ def test_machines_side_by_side(tables):
         Machine("mains set", frozenset({"tig"}), ac_frequency_min_hz=50, ac_frequency_max_hz=50)
     )
     request = Request(Process.TIG, "5052", SHEET_MM, Joint.TEE)
-    made = compare([Asked(request, TO_150_HZ), Asked(request, mains)], lambda r, e: advise(r, tables, e))
+    made = compare(
+        [Asked(request, TO_150_HZ), Asked(request, mains)],
+        lambda each: advise(each.request, tables, each.equipment),
+    )
     assert titles(made, Units.METRIC) == ("200 A AC/DC TIG, 230 V", "mains set")
     cell = rows_by_name(made)["ac_frequency"].cells[1]
     assert cell.mark is Mark.LESS
     assert any("has 50 Hz and no other" in why for why in cell.why)
+
+
+def test_columns_on_other_grounds_are_named(tig_card, answer):
+    asked = [Asked(tig_card.request, grounds=grounds) for grounds in Grounds]
+    assert titles(compare(asked, answer), Units.METRIC) == ("Tables alone", "Tables and log")
+    mains = replace(TO_150_HZ, machine=replace(TO_150_HZ.machine, name="mains set"))
+    both = [Asked(tig_card.request), Asked(tig_card.request, mains, Grounds.TABLES)]
+    assert titles(compare(both, answer), Units.METRIC) == ("any machine", "mains set, tables alone")

@@ -132,7 +132,7 @@ def _answered(asked: Sequence[Asked], session: Session) -> Comparison:
     """Return the comparison; where no column at all has a card, the first refusal is raised."""
     from welds.advice.advise import advise
 
-    comparison = compare(asked, lambda request, equipment: advise(request, session.tables, equipment))
+    comparison = compare(asked, lambda each: advise(each.request, session.tables, each.equipment))
     if comparison.pinned.error is not None:
         raise comparison.pinned.error
     return replace(comparison, base=comparison.columns.index(comparison.pinned))

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QCloseEvent, QPaintEvent
 
+    from welds.advice.card import Card
     from welds.gui.actions import Actions
     from welds.gui.card_output import CardOutput
     from welds.gui.engine import Engine, Fields
@@ -236,7 +237,9 @@ class MainWindow(QMainWindow):
         self._compare_output = CompareOutput(self.comparing, self._prompts, say, self)
         self.compare_view = CompareView(self.comparing, self._compare_output, self._prompts, self)
         self.compare_view.card_opened.connect(self._on_card_opened)
+        self.compare_view.log_wanted.connect(self._on_log_wanted)
         self.presenter.units_changed.connect(self.comparing.set_units)
+        self.presenter.card_changed.connect(lambda _face: self._on_answered_again())
         return self.compare_view
 
     def _on_page_turned(self, place: int) -> None:
@@ -253,6 +256,16 @@ class MainWindow(QMainWindow):
         assert self.presenter is not None
         self.presenter.restore(fields, self.presenter.units)
         self._show_page(SETUP)
+
+    def _on_log_wanted(self, card: "Card") -> None:
+        """Write down a weld made by a column's card."""
+        if self.log is not None and self.comparing is not None:
+            self.log.entering.log_card(card, self.comparing.units)
+
+    def _on_answered_again(self) -> None:
+        """Let the columns follow when the log has spoken behind the page."""
+        if self.pages is not None and self.pages.front == COMPARE and self.comparing is not None:
+            self.comparing.answer_again()
 
     def _on_load_failed(self, error: Exception) -> None:
         from welds.errors import WeldsError

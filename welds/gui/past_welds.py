@@ -29,7 +29,11 @@ class PastWelds:
 
     def of(self, request: "Request") -> "Evidence | None":
         """Return the welds that may speak about a request; None where there are none or none may."""
-        if not self.is_on or self.ask is None:
+        return self.all_of(request) if self.is_on else None
+
+    def all_of(self, request: "Request") -> "Evidence | None":
+        """Return the welds of a request's process and family, also while the cards do not learn from them."""
+        if self.ask is None:
             return None
         key = self._key(request)
         if key not in self._asked:

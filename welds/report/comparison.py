@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from enum import StrEnum
 
 from welds.advice.card import NOTICE, Card
 from welds.advice.equipment import GENERIC, Equipment
@@ -19,12 +20,20 @@ MOST_COLUMNS = 8
 ROUNDING = "Figures are rounded as on the card; distances from the base are not."
 
 
+class Grounds(StrEnum):
+    """What a column's card rests on, where columns are told apart by it."""
+
+    TABLES = "tables alone"
+    LOG = "tables and log"
+
+
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """What one column asks, and of which bench."""
+    """What one column asks, of which bench, and on which grounds where that is fixed."""
 
     request: Request
     equipment: Equipment = GENERIC
+    grounds: Grounds | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +44,7 @@ class Column:
     machine: str
     card: Card | None = None
     error: WeldsError | None = None
+    grounds: Grounds | None = None
 
     @property
     def problem(self) -> str:
@@ -58,17 +68,15 @@ class Comparison:
         return chosen if chosen.card is not None or not answered else answered[0]
 
 
-def compare(
-    asked: Sequence[Asked], answer: Callable[[Request, Equipment], Card], base: int = 0
-) -> Comparison:
+def compare(asked: Sequence[Asked], answer: Callable[[Asked], Card], base: int = 0) -> Comparison:
     """Return one column for each request; what cannot be answered is a column with its reason."""
     columns = []
     for each in asked:
         machine = each.equipment.machine.name
         try:
-            columns.append(Column(each.request, machine, answer(each.request, each.equipment)))
+            columns.append(Column(each.request, machine, answer(each), grounds=each.grounds))
         except WeldsError as error:
-            columns.append(Column(each.request, machine, error=error))
+            columns.append(Column(each.request, machine, error=error, grounds=each.grounds))
     return Comparison(tuple(columns), base)
 
 
@@ -86,13 +94,16 @@ def titles(comparison: Comparison, units: Units) -> tuple[str, ...]:
     """Return what sets each column apart."""
     columns = comparison.columns
     fields = varying([column.request for column in columns])
-    machines = len({column.machine for column in columns}) > 1
-    if machines and not fields:
-        return tuple(column.machine for column in columns)
-    return tuple(
-        column_title(column.request, fields, units) + (f", {column.machine}" if machines else "")
-        for column in columns
-    )
+    has_machines = len({column.machine for column in columns}) > 1
+    has_grounds = len({column.grounds for column in columns}) > 1
+    found = []
+    for column in columns:
+        beside = [column.machine] if has_machines else []
+        if has_grounds and column.grounds is not None:
+            beside.append(column.grounds.value if fields or beside else column.grounds.value.capitalize())
+        words = [column_title(column.request, fields, units)] if fields or not beside else []
+        found.append(", ".join([*words, *beside]))
+    return tuple(found)
 
 
 def heading(comparison: Comparison, units: Units) -> str:

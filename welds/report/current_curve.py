@@ -9,14 +9,20 @@ from math import isnan, nan
 from welds.advice.advise import MIG, TIG
 from welds.advice.case import make_case
 from welds.advice.equipment import GENERIC, Equipment
+from welds.advice.evidence import Evidence
+from welds.advice.learned_current import learned_current
 from welds.advice.request import Process, Request
 from welds.advice.setting import Setting
 from welds.errors import WeldsError
 from welds.reference.basis import Basis
 from welds.reference.schedules import MigSchedule, TigSchedule
 from welds.reference.tables import Tables
+from welds.report.own_welds import OwnWeld
 
 THINNEST_MM, THICKEST_MM = 0.5, 13.0
+_CSV_COLUMNS = (
+    "kind", "title", "thickness_mm", "low_a", "start_a", "high_a", "basis", "source", "row", "outcome"
+)  # fmt: skip
 STEPS = 64
 """Enough for a smooth line on a screen: each step is 5 % in thickness."""
 
@@ -49,6 +55,7 @@ class CurrentCurve:
     start_a: tuple[float, ...]
     high_a: tuple[float, ...]
     points: tuple[SchedulePoint, ...]
+    own: tuple[OwnWeld, ...] = ()
 
     @property
     def is_empty(self) -> bool:
@@ -68,14 +75,15 @@ def current_curve(
     tables: Tables,
     equipment: Equipment = GENERIC,
     thicknesses_mm: Sequence[float] | None = None,
+    evidence: Evidence | None = None,
 ) -> CurrentCurve:
-    """Return the curve for a request whose thickness is replaced step by step."""
+    """Return the curve for a request whose thickness is replaced step by step; with evidence, as learned."""
     asked = tuple(thicknesses_mm or grid_mm())
     bands: list[tuple[float, float, float]] = []
     rows: dict[str, None] = {}
     for thickness_mm in asked:
         try:
-            setting = current_alone(replace(request, thickness_mm=thickness_mm), tables, equipment)
+            setting = current_alone(replace(request, thickness_mm=thickness_mm), tables, equipment, evidence)
         except WeldsError:
             bands.append((nan, nan, nan))
         else:
@@ -86,13 +94,17 @@ def current_curve(
     return CurrentCurve(title, request, asked, low, start, high, _points(request, tables, rows))
 
 
-def current_alone(request: Request, tables: Tables, equipment: Equipment = GENERIC) -> Setting:
+def current_alone(
+    request: Request, tables: Tables, equipment: Equipment = GENERIC, evidence: Evidence | None = None
+) -> Setting:
     """Return the current of the card without the settings that come after it."""
     case = make_case(request, tables, equipment)
     settings: dict[str, Setting] = {}
     for rule in TIG if request.process is Process.TIG else MIG:
         setting = rule(case, settings)
         if setting is not None:
+            if setting.name == "current" and evidence is not None:
+                setting, _ = learned_current(case, settings, setting, rule, evidence)
             settings[setting.name] = setting
         if "current" in settings:
             break
@@ -117,21 +129,24 @@ def _points(request: Request, tables: Tables, speaking: dict[str, None]) -> tupl
 
 
 def curves_csv(curves: Sequence[CurrentCurve]) -> str:
-    """Return every step of every curve, then every schedule row, always metric."""
+    """Return every step of each curve, its schedule rows and the person's own welds, always metric."""
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
-    writer.writerow(("kind", "title", "thickness_mm", "low_a", "start_a", "high_a", "basis", "source", "row"))
+    writer.writerow(_CSV_COLUMNS)
     for curve in curves:
         steps = zip(curve.thicknesses_mm, curve.low_a, curve.start_a, curve.high_a, strict=True)
         for thickness_mm, low, start, high in steps:
             if not isnan(start):
                 figures = (f"{each:.6g}" for each in (thickness_mm, low, start, high))
-                writer.writerow(("advised", curve.title, *figures, "", "", ""))
+                writer.writerow(("advised", curve.title, *figures, "", "", "", ""))
         for point in curve.points:
             figures = (
                 f"{each:.6g}" for each in (point.thickness_mm, point.low_a, point.middle_a, point.high_a)
             )
             writer.writerow(
-                ("schedule", curve.title, *figures, point.basis.value, point.source_id, point.row_id)
+                ("schedule", curve.title, *figures, point.basis.value, point.source_id, point.row_id, "")
             )
+        for weld in curve.own:
+            place = (f"{weld.thickness_mm:.6g}", "", f"{weld.current_a:.6g}", "")
+            writer.writerow(("own weld", curve.title, *place, "", "", weld.id, weld.outcome.value))
     return out.getvalue()

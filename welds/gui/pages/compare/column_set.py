@@ -5,16 +5,21 @@ from dataclasses import dataclass, field, replace
 
 from welds.advice.equipment import Equipment
 from welds.gui.engine import Fields
+from welds.report.comparison import Grounds
 
 MOST = 8
 
 
 @dataclass(frozen=True)
 class Change:
-    """What one column asks differently from the card on the set-up page; `equipment` None is its own."""
+    """What one column asks differently from the card on the set-up page; `equipment` None is its own.
+
+    `grounds` None learns from the log as the set-up page does.
+    """
 
     fields: Mapping[str, str] = field(default_factory=dict)
     equipment: Equipment | None = None
+    grounds: Grounds | None = None
 
     def of(self, base: Fields) -> dict[str, str | tuple[str, ...]]:
         """Return the whole request, as typed."""

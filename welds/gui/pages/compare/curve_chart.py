@@ -1,4 +1,4 @@
-"""Current over thickness: a ribbon for each column, the schedule rows on it, the values under the pointer.
+"""Current over thickness: a ribbon for each column, schedule rows, own welds, values under the pointer.
 
 pyqtgraph is imported with this module, so the module is imported when the picture is first looked at.
 """
@@ -14,23 +14,28 @@ from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QPainter
 from PySide6.QtWidgets import QWidget
 
+from welds.advice.evidence import Outcome
 from welds.gui.colours import Colours
-from welds.gui.pages.compare.line_styles import SHAPES, style_of
+from welds.gui.pages.compare.line_styles import OWN_SHAPES, SHAPES, style_of
+from welds.gui.pages.compare.read_out import OUTCOMES, row_text, value_text, weld_text
 from welds.quantities.display import show
 from welds.quantities.registry import convert
 from welds.quantities.units import Units
 from welds.reference.basis import Basis
 from welds.report.current_curve import CurrentCurve, SchedulePoint
+from welds.report.own_welds import OwnWeld
 
 RIBBON_ALPHA = (60, 28)
 """How dense a ribbon is: of one or two columns, and of more."""
-POINT_PX = 9
+POINT_PX, OWN_PX = 9, 15
 SAMPLE_PX = 48.0
 NEAR_PX = 12.0
 ZOOM = 0.8
 STEP_SHARE = 0.02
 ROOM = 1.6
 """At first the picture reaches this many times beyond the base thickness, where most of the work is."""
+SLIP = 2.0
+"""An own weld at more than so many times the highest band does not shrink the picture until all is shown."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +118,7 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
         for place, curve in enumerate(self._curves):
             if not curve.is_empty:
                 self._add_curve(curve, place)
-        self._add_grades()
+        self._add_shapes()
         plot.addItem(self._base_line)
         plot.addItem(self._pointer)
         self._pointer.setVisible(False)
@@ -137,9 +142,16 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
         if not finite:
             return
         self._has_view = True
-        left, right = (self._across(edge(mm for mm, _ in finite)) for edge in (min, max))
-        self.getPlotItem().setXRange(left, right, padding=0.03)
-        self.getPlotItem().setYRange(0.0, max(high for _, high in finite), padding=0.04)
+        left, right = (edge(mm for mm, _ in finite) for edge in (min, max))
+        top = max(high for _, high in finite)
+        own = [
+            weld.current_a
+            for curve in self._curves
+            for weld in curve.own
+            if not near_base or (left <= weld.thickness_mm <= right and weld.current_a <= SLIP * top)
+        ]
+        self.getPlotItem().setXRange(self._across(left), self._across(right), padding=0.03)
+        self.getPlotItem().setYRange(0.0, max(top, *own, 0.0), padding=0.04)
 
     def paint_picture(self, painter: QPainter, area: QRectF) -> None:
         """Draw the chart as it stands into any painter: image, SVG or paper."""
@@ -207,35 +219,44 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
                 pen=pg.mkPen(style.colour(self._colours), width=1),
             )  # fmt: skip
             plot.addItem(bar)
-        for basis, points in _by_grade(curve.points):
-            plot.addItem(
-                self._scatter(
-                    [self._across(point.thickness_mm) for point in points],
-                    [point.middle_a for point in points],
-                    basis,
-                    style.colour(self._colours),
-                )
-            )
+        colour = style.colour(self._colours)
+        for basis in Basis:
+            spots = [(point.thickness_mm, point.middle_a) for point in curve.points if point.basis is basis]
+            plot.addItem(self._scatter(spots, SHAPES[basis], colour))
+        for outcome in Outcome:
+            spots = [(weld.thickness_mm, weld.current_a) for weld in curve.own if weld.outcome is outcome]
+            marks = self._scatter(spots, OWN_SHAPES[outcome], colour, OWN_PX)
+            marks.setZValue(10)
+            plot.addItem(marks)
 
-    def _add_grades(self) -> None:
-        """Explain in the legend the shape of each grade that occurs."""
+    def _add_shapes(self) -> None:
+        """Explain in the legend the shape of each grade and of each outcome that occurs."""
         assert self._colours is not None
+        legend, ink = self.getPlotItem().legend, QColor(self._colours.ink)
         used = {point.basis for curve in self._curves for point in curve.points}
         for basis in sorted(used, key=lambda grade: grade.rank):
-            sample = self._scatter([], [], basis, QColor(self._colours.ink))
-            self.getPlotItem().legend.addItem(sample, f"schedule row, {basis.value}")
+            legend.addItem(self._scatter((), SHAPES[basis], ink), f"schedule row, {basis.value}")
+        outcomes = {weld.outcome for curve in self._curves for weld in curve.own}
+        for outcome in (each for each in Outcome if each in outcomes):
+            sample = self._scatter((), OWN_SHAPES[outcome], ink, OWN_PX)
+            legend.addItem(sample, f"your weld, {OUTCOMES[outcome]}")
 
     def _scatter(
-        self, across: Sequence[float], up: Sequence[float], basis: Basis, colour: QColor
+        self,
+        spots: Sequence[tuple[float, float]],
+        kind: tuple[str, bool],
+        colour: QColor,
+        size: int = POINT_PX,
     ) -> pg.ScatterPlotItem:
+        """Return marks of a shape, filled or hollow, at places of thickness and current."""
         assert self._colours is not None
-        shape, is_filled = SHAPES[basis]
+        shape, is_filled = kind
         brush = pg.mkBrush(colour if is_filled else QColor(self._colours.sheet))
         return pg.ScatterPlotItem(
-            list(across),
-            list(up),
+            [self._across(thickness_mm) for thickness_mm, _ in spots],
+            [current_a for _, current_a in spots],
             symbol=shape,
-            size=POINT_PX,
+            size=size,
             pen=pg.mkPen(colour, width=1.6),
             brush=brush,
             useCache=False,
@@ -250,7 +271,7 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
             self._read_at(plot.getViewBox().mapSceneToView(place).x(), place)
 
     def _read_at(self, across: float, place: QPointF | None) -> None:
-        """Tell the values at a place on the axis, and the schedule row under the pointer."""
+        """Tell the values at a place on the axis, and the own weld or schedule row under the pointer."""
         mm = across if self._units is Units.METRIC else convert(across, "inch", "mm")
         if mm <= 0.0:
             return
@@ -258,39 +279,30 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
         self._pointer.setValue(across)
         self._pointer.setVisible(True)
         thickness = show(mm, "mm", "thickness", self._units)
-        texts = [text for curve in self._curves if (text := _value_text(curve, mm))]
-        row = self._row_at(place)
+        texts = [text for curve in self._curves if (text := value_text(curve, mm))]
+        row = self._mark_at(place)
         head = f"{thickness}: "
         self.read_out.emit(head + (";  ".join(texts) or self._words.empty) + (f"   |   {row}" if row else ""))
 
-    def _row_at(self, place: QPointF | None) -> str:
+    def _mark_at(self, place: QPointF | None) -> str:
         if place is None:
             return ""
         box = self.getPlotItem().getViewBox()
-        found: tuple[float, SchedulePoint, str] | None = None
+        found: tuple[float, SchedulePoint | OwnWeld, str] | None = None
         for curve in self._curves:
-            for point in curve.points:
-                spot = box.mapViewToScene(QPointF(self._across(point.thickness_mm), point.middle_a))
+            marks: tuple[SchedulePoint | OwnWeld, ...] = (*curve.own, *curve.points)
+            for mark in marks:
+                current_a = mark.current_a if isinstance(mark, OwnWeld) else mark.middle_a
+                spot = box.mapViewToScene(QPointF(self._across(mark.thickness_mm), current_a))
                 away = hypot(spot.x() - place.x(), spot.y() - place.y())
                 if away <= NEAR_PX and (found is None or away < found[0]):
-                    found = away, point, curve.title
+                    found = away, mark, curve.title
         if found is None:
             return ""
-        _, point, title = found
-        thickness = show(point.thickness_mm, "mm", "thickness", self._units)
-        return (
-            f"{title}, {thickness}: {point.low_a:.0f} to {point.high_a:.0f} A, {point.basis.value},"
-            f" {point.source_id}"
-        )
-
-
-def _value_text(curve: CurrentCurve, thickness_mm: float) -> str:
-    """Return title, start and range at a thickness, or nothing where the curve has none."""
-    start, low, high = (
-        float(np.interp(thickness_mm, curve.thicknesses_mm, figures, left=np.nan, right=np.nan))
-        for figures in (curve.start_a, curve.low_a, curve.high_a)
-    )
-    return "" if isnan(start) else f"{curve.title} {start:.0f} A ({low:.0f} to {high:.0f})"
+        _, mark, title = found
+        if isinstance(mark, OwnWeld):
+            return weld_text(mark, self._units)
+        return row_text(title, mark, self._units)
 
 
 def _runs(figures: Sequence[float]) -> Iterator[slice]:
@@ -303,10 +315,3 @@ def _runs(figures: Sequence[float]) -> Iterator[slice]:
             if place - begin > 1:
                 yield slice(begin, place)
             begin = None
-
-
-def _by_grade(points: Sequence[SchedulePoint]) -> Iterator[tuple[Basis, list[SchedulePoint]]]:
-    for basis in Basis:
-        found = [point for point in points if point.basis is basis]
-        if found:
-            yield basis, found

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QPen
 
+from welds.advice.evidence import Outcome
 from welds.gui.colours import Colours
 from welds.reference.basis import Basis
 
@@ -51,6 +52,13 @@ SHAPES: Mapping[Basis, tuple[str, bool]] = {
     Basis.RECALLED: ("o", False),
 }
 """Grade -> (shape by pyqtgraph's name, filled): what was read is filled, what was not is hollow."""
+
+OWN_SHAPES: Mapping[Outcome, tuple[str, bool]] = {
+    Outcome.WORKED_WELL: ("star", True),
+    Outcome.WORKED: ("star", False),
+    Outcome.FAILED: ("x", False),
+}
+"""Outcome -> (shape, filled) of the person's own welds; no grade has a shape of theirs."""
 
 
 def style_of(place: int) -> LineStyle:

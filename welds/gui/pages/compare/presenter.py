@@ -1,22 +1,21 @@
 """The page of columns without its widgets: what stands side by side, and the comparison that follows."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
 
-from welds.advice.card import Card
 from welds.advice.equipment import Equipment
-from welds.advice.request import Request
 from welds.errors import WeldsError
 from welds.gui.engine import Engine, Fields
+from welds.gui.pages.compare.answers import Answers
 from welds.gui.pages.compare.column_set import Change, ColumnSet
 from welds.gui.pages.compare.vary import Vary
 from welds.quantities.units import Units
 from welds.report.comparison import Asked, Comparison, compare, heading, titles
 from welds.report.comparison_rows import RowGroup, row_groups
-from welds.report.current_curve import CurrentCurve, current_curve
+from welds.report.current_curve import CurrentCurve
 
 _ONLY_FOR = {"wire": "mig", "transfer": "mig"}
 
@@ -45,6 +44,7 @@ class ComparePresenter(QObject):
         super().__init__(parent)
         self._engine = engine
         self.vary = Vary(engine, self)
+        self._answers = Answers(engine, self.vary.equipment)
         self._units = Units.METRIC
         self._fields: dict[str, str | tuple[str, ...]] = {}
         self._taken: dict[str, str | tuple[str, ...]] = {}
@@ -114,6 +114,12 @@ class ComparePresenter(QObject):
     def set_units(self, units: Units) -> None:
         """Show the same columns in other words."""
         self._units = units
+        if self._fields:
+            self.values_changed.emit()
+            self._answer()
+
+    def answer_again(self) -> None:
+        """Answer the same columns anew: what stands behind the advice has changed."""
         if self._fields:
             self.values_changed.emit()
             self._answer()
@@ -217,21 +223,8 @@ class ComparePresenter(QObject):
 
     def curve_work(self) -> Callable[[], tuple[CurrentCurve, ...]]:
         """Return a function that works out every column's curve; it may be called on any thread."""
-        shown, tables = self._shown, self._engine.tables
-        assert shown is not None
-        named = [
-            (title, column, change.equipment or self.vary.equipment())
-            for title, column, change in zip(
-                shown.titles, shown.comparison.columns, self._columns.changes, strict=True
-            )
-        ]
-
-        def work() -> tuple[CurrentCurve, ...]:
-            return tuple(
-                current_curve(title, column.request, tables, equipment) for title, column, equipment in named
-            )
-
-        return work
+        assert self._shown is not None
+        return self._answers.curve_work(self._shown.titles, self._all_asked())
 
     def _set_columns(self, columns: ColumnSet) -> None:
         if columns != self._columns:
@@ -240,7 +233,8 @@ class ComparePresenter(QObject):
 
     def _answer(self) -> None:
         try:
-            comparison = self._compared()
+            asked = self._all_asked()
+            comparison = compare(asked, self._answers.card, self._columns.base)
         except WeldsError as error:
             self.refused.emit(str(error))
             return
@@ -257,28 +251,17 @@ class ComparePresenter(QObject):
         here_mm = self.base_thickness_mm
         self.base_changed.emit(here_mm, self._engine.understood(here_mm, units))
         self.shown_changed.emit(self._shown)
-        keys = tuple(
-            (replace(column.request, thickness_mm=1.0), change.equipment or self.vary.equipment())
-            for column, change in zip(comparison.columns, self._columns.changes, strict=True)
-        )
+        keys = tuple(self._answers.curve_key(each) for each in asked)
         if keys != self._curve_keys:
             self._curve_keys = keys
             self.curves_outdated.emit()
 
-    def _compared(self) -> Comparison:
+    def _all_asked(self) -> list[Asked]:
         present = self.vary.equipment()
-        asked = [
-            Asked(self._engine.request(self._asked(change)), change.equipment or present)
+        return [
+            Asked(self._engine.request(self._asked(change)), change.equipment or present, change.grounds)
             for change in self._columns.changes
         ]
-        return compare(asked, self._card, self._columns.base)
-
-    def _card(self, request: Request, equipment: Equipment) -> Card:
-        if equipment == self.vary.equipment():
-            return self._engine.card(request)
-        from welds.advice.advise import advise
-
-        return advise(request, self._engine.tables, equipment)
 
     def _asked(self, change: Change) -> dict[str, str | tuple[str, ...]]:
         return self._for_process(change.of(self._fields))

@@ -12,11 +12,12 @@ from welds.gui.engine import Engine, Fields
 from welds.gui.pages.compare.column_set import Change
 from welds.gui.pages.setup.options import Options, OptionWords
 from welds.quantities.units import Units
+from welds.report.comparison import Grounds
 
 NEIGHBOURS = 3
 """Thicknesses offered on either side of the present one."""
 
-KINDS = ("joint", "thickness", "process", "metal", "position", "hand", "machine")
+KINDS = ("joint", "thickness", "process", "metal", "position", "hand", "machine", "grounds")
 
 
 class Vary(QObject):
@@ -37,6 +38,7 @@ class Vary(QObject):
             "position": self.tr("Positions"),
             "hand": self.tr("Hands"),
             "machine": self.tr("Machines"),
+            "grounds": self.tr("Tables and log"),
         }
         return tuple((kind, words[kind]) for kind in KINDS)
 
@@ -53,6 +55,8 @@ class Vary(QObject):
             return tuple((value, value) for value, _words in self._words.positions())
         if kind == "hand":
             return self._words.hands()
+        if kind == "grounds":
+            return self._grounds(base)
         return tuple((name, name) for name in self.machines()) if kind == "machine" else ()
 
     def machines(self) -> Mapping[str, Equipment]:
@@ -66,12 +70,16 @@ class Vary(QObject):
         """Return what a column of this value asks differently."""
         if kind == "machine":
             return Change({}, self.machines().get(value))
+        if kind == "grounds":
+            return Change({}, grounds=Grounds(value))
         return Change({kind: value})
 
     def value_of(self, kind: str, change: Change) -> str:
         """Return the value of this kind that a column varies, or nothing where it varies anything else."""
         if kind == "machine":
             return change.equipment.machine.name if change.equipment is not None and not change.fields else ""
+        if kind == "grounds":
+            return change.grounds.value if change.grounds is not None else ""
         return change.fields[kind] if set(change.fields) == {kind} else ""
 
     def first_values(self, kind: str, base: Fields, units: Units) -> Sequence[str]:
@@ -90,12 +98,25 @@ class Vary(QObject):
         """Return the present card's value."""
         if kind == "machine":
             return self.equipment().machine.name
+        if kind == "grounds":
+            past = self._engine.past
+            return Grounds.LOG if past is not None and past.is_on else Grounds.TABLES
         value = base.get(kind, "")
         return value if isinstance(value, str) else ""
 
     def equipment(self) -> Equipment:
         """Return the machine and shelf that the present card is for."""
         return self._engine.bench.equipment if self._engine.bench is not None else GENERIC
+
+    def _grounds(self, base: Fields) -> Options:
+        """Return the tables alone against the tables and the log; say so where no weld speaks."""
+        past = self._engine.past
+        try:
+            found = past.all_of(self._engine.request(base)) if past is not None else None
+        except WeldsError:
+            found = None
+        words = self.tr("Tables and log") if found is not None else self.tr("Tables and log (no weld speaks)")
+        return ((Grounds.TABLES.value, self.tr("Tables alone")), (Grounds.LOG.value, words))
 
     def _thicknesses(self, base: Fields, units: Units) -> Options:
         """Return the present thickness between the named ones on either side of it."""

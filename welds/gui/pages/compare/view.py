@@ -27,6 +27,7 @@ class CompareView(QWidget):
     """Builds the page and connects it; everything about welding is the presenter's."""
 
     card_opened = Signal(object)
+    log_wanted = Signal(object)
 
     def __init__(
         self,
@@ -115,6 +116,7 @@ class CompareView(QWidget):
         why.moved.connect(self._on_moved)
         why.removed.connect(lambda: presenter.remove(self._column()))
         why.opened.connect(lambda: self.card_opened.emit(presenter.fields_of(self._column())))
+        why.log_wanted.connect(self._on_log_wanted)
         why.printed.connect(lambda: self._output.print_column(self._column()))
         why.saved.connect(lambda: self._output.save_column(self._column()))
         self.equal_rows.toggled.connect(self._on_equal_rows_toggled)
@@ -176,6 +178,12 @@ class CompareView(QWidget):
         column = self._column()
         self._presenter.move(column, column + step)
         self.table.choose_column(column + step)
+
+    def _on_log_wanted(self) -> None:
+        shown = self._presenter.shown
+        card = shown.comparison.columns[self._column()].card if shown is not None else None
+        if card is not None:
+            self.log_wanted.emit(card)
 
     def _on_value_added(self, text: str) -> None:
         if self._presenter.add_value(text):

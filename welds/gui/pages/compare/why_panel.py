@@ -19,6 +19,7 @@ class WhyPanel(QFrame):
     moved = Signal(int)
     removed = Signal()
     opened = Signal()
+    log_wanted = Signal()
     printed = Signal()
     saved = Signal()
 
@@ -54,7 +55,7 @@ class WhyPanel(QFrame):
         self._column.setText(shown.titles[column])
         self._column.setToolTip(shown.titles[column])
         request = shown.comparison.columns[column]
-        for button in (self.print_button, self.pdf_button):
+        for button in (self.log_button, self.print_button, self.pdf_button):
             button.setEnabled(request.card is not None)
         self.pin_button.setEnabled(column != shown.pinned and request.card is not None)
         self.left_button.setEnabled(column > 0)
@@ -74,6 +75,7 @@ class WhyPanel(QFrame):
         self.right_button = self._button("\N{BLACK RIGHT-POINTING POINTER}", self.tr("Move the column right"))
         self.remove_button = self._button(self.tr("&Remove"))
         self.open_button = self._button(self.tr("&Open on the set-up page"))
+        self.log_button = self._button(self.tr("Lo&g it\N{HORIZONTAL ELLIPSIS}"))
         self.print_button = self._button(self.tr("Pr&int its card\N{HORIZONTAL ELLIPSIS}"))
         self.pdf_button = self._button(self.tr("Its card as PD&F\N{HORIZONTAL ELLIPSIS}"))
         self.pin_button.clicked.connect(self.pinned)
@@ -81,6 +83,7 @@ class WhyPanel(QFrame):
         self.right_button.clicked.connect(lambda: self.moved.emit(1))
         self.remove_button.clicked.connect(self.removed)
         self.open_button.clicked.connect(self.opened)
+        self.log_button.clicked.connect(self.log_wanted)
         self.print_button.clicked.connect(self.printed)
         self.pdf_button.clicked.connect(self.saved)
         layout = QVBoxLayout()
@@ -88,7 +91,7 @@ class WhyPanel(QFrame):
         layout.addWidget(self._column)
         for row in (
             (self.pin_button, self.left_button, self.right_button, self.remove_button),
-            (self.open_button, self.print_button, self.pdf_button),
+            (self.open_button, self.log_button, self.print_button, self.pdf_button),
         ):
             line = QHBoxLayout()
             line.setSpacing(4)
