@@ -43,7 +43,7 @@ BRACKET = {
 }
 CORNER = {"process": "tig", "metal": "6061-T6", "thickness": "3 mm", "joint": "outside-corner"}
 PLUG = {"process": "mig", "metal": "galvanised", "thickness": "1 mm", "joint": "plug"}
-WORDS = ZoneWords("melted", "affected", "edge", "kept", "arc", "added")
+WORDS = ZoneWords("melted", "affected", "edge", "kept", "added")
 
 
 @pytest.fixture(scope="module")
@@ -466,8 +466,8 @@ def test_every_joint_is_drawn_inside_its_rectangle_and_melts_more_with_more_curr
 
 
 def test_the_gauge_has_the_hand_where_the_current_is(qapp):
-    scene = GaugeScene(55.0, 75.0, 136.0, 86.0, (71.0, 100.0), (30.0, 180.0), 0.2, "through")
-    words = GaugeWords("cold", "face", "through", "out", "band", "kept")
+    scene = GaugeScene(55.0, 75.0, 136.0, 86.0, (71.0, 100.0), (30.0, 180.0), 0.2)
+    words = GaugeWords("cold", "face", "through", "out", "band")
     image = QImage(800, 110, QImage.Format.Format_RGB32)
     painter = QPainter(image)
     paint_gauge(painter, QRectF(0, 0, 800, 110), scene, LIGHT, LIGHT_HEAT, words)

@@ -81,7 +81,6 @@ class ZoneWords:
     affected: str
     error: str
     kept: str
-    arc: str
     filler: str
 
 
@@ -120,12 +119,12 @@ def paint_fused_zone(
         inner = area.adjusted(10.0, 8.0, -10.0, -6.0)
         foot = _paint_key(painter, inner, scene, ink, heat, words)
         shape = _shape(scene)
-        room = inner.adjusted(0.0, 0.0, 0.0, -foot - metrics.height() - 4.0)
+        room = inner.adjusted(0.0, 0.0, 0.0, -foot - metrics.height() - 10.0)
         view = View.fitting(bounds([*(piece.outline for piece in shape.pieces), _arrow(shape, scene)]), room)
         _paint_metal(painter, scene, shape, view, ink, heat)
-        _paint_lines(painter, scene, shape, view, heat)
+        _paint_lines(painter, scene, view, heat)
         if scene.kept is not None:
-            _paint_kept(painter, scene.kept, shape, view, ink, heat)
+            _paint_kept(painter, scene.kept, shape, view, heat)
         _paint_arc_arrow(painter, shape, scene, view, ink)
         for piece in shape.pieces:
             start, end = (view.at(point) for point in piece.thickness)
@@ -216,7 +215,7 @@ def added_metal(scene: ZoneScene, shape: JointShape) -> tuple[Outline, ...]:
     return ((*bulge((run, 0.0), (0.0, rise + gap), -0.08 * leg), (0.0, 0.0)),)
 
 
-def _paint_lines(painter: QPainter, scene: ZoneScene, shape: JointShape, view: View, heat: HeatInk) -> None:
+def _paint_lines(painter: QPainter, scene: ZoneScene, view: View, heat: HeatInk) -> None:
     for zones, faces in _pieces(scene):
         for face in faces:
             for _temperature, lines in zones.isotherms:
@@ -225,9 +224,7 @@ def _paint_lines(painter: QPainter, scene: ZoneScene, shape: JointShape, view: V
             _strokes(painter, face.within(zones.fusion_line), view, pen(heat.edge, 2.0))
 
 
-def _paint_kept(
-    painter: QPainter, kept: ZoneScene, shape: JointShape, view: View, ink: Ink, heat: HeatInk
-) -> None:
+def _paint_kept(painter: QPainter, kept: ZoneScene, shape: JointShape, view: View, heat: HeatInk) -> None:
     own = dashes(heat.kept, 2.2, 5.0, 2.0, 1.0, 2.0)
     other = _shape(kept)
     if [piece.outline for piece in other.pieces] != [piece.outline for piece in shape.pieces]:

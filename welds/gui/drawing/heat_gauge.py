@@ -18,8 +18,7 @@ BAR_PX = 30.0
 class GaugeScene:
     """Currents in amperes: where the zones meet, what is set, the card's band, and the ends of the gauge.
 
-    `error` is the share by which the model may be off; each border is smeared by it. `wanted` is the zone a
-    sound weld of this joint lies in: "face" or "through".
+    `error` is the share by which the model may be off; each border is smeared by it.
     """
 
     melts_a: float
@@ -29,20 +28,18 @@ class GaugeScene:
     band_a: tuple[float, float] | None
     ends_a: tuple[float, float]
     error: float
-    wanted: str
     kept_a: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class GaugeWords:
-    """The names of the four zones, of the band and of the two hands."""
+    """The names of the four zones and of the band."""
 
     cold: str
     face: str
     through: str
     out: str
     band: str
-    kept: str
 
 
 def gauge_x(scene: GaugeScene, bar: QRectF, current_a: float) -> float:

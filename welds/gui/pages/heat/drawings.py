@@ -123,7 +123,6 @@ class HeatDrawings:
             _tr("melts through"),
             _tr("burns through"),
             _tr("the card's band"),
-            _tr("kept"),
         )
         paint_gauge(painter, area, picture.gauge, *inks, words)
 
@@ -140,7 +139,6 @@ class HeatDrawings:
             affected,
             _tr("edge if the heat is {error} off").format(error=f"{picture.gauge.error:.0%}"),
             _tr("kept"),
-            _tr("arc"),
             _tr("added metal, by the wire feed")
             if picture.zone.added_mm2 is not None and picture.zone.joint not in _USUAL
             else _tr("added metal, at a usual size"),

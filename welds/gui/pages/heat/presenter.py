@@ -314,7 +314,7 @@ class HeatPresenter(QObject):
         self._shown = Picture(
             zone,
             pool,
-            self._gauge(frame, knobs, through=through),
+            self._gauge(frame, knobs),
             readings.melting_c,
             figure_lines(readings, frame.request, self._units),
             figure_lines(kept.readings, kept.request, self._units) if kept is not None else (),
@@ -330,7 +330,7 @@ class HeatPresenter(QObject):
         passes = self._card.settings.get("passes")
         return self._card.request.joint is Joint.BUTT and (passes is None or passes.start == 1)
 
-    def _gauge(self, frame: Frame, knobs: Knobs, *, through: bool) -> GaugeScene:
+    def _gauge(self, frame: Frame, knobs: Knobs) -> GaugeScene:
         knob, limits = knobs.knobs[CURRENT], frame.thresholds
         assert knob.band is not None
         low = min(0.55 * limits.melts_a, 0.7 * knob.band[0])
@@ -343,7 +343,6 @@ class HeatPresenter(QObject):
             knob.band,
             (min(low, knob.value), high),
             MODEL_ERROR,
-            "through" if through else "face",
             self._kept.knobs.knobs[CURRENT].value if self._kept is not None else None,
         )
 
