@@ -29,6 +29,11 @@ class Opened:
     plan: "JobPlan | None"
     faults: tuple[str, ...]
 
+    @property
+    def is_demo(self) -> bool:
+        """True for the program's own job, which is not to be written into."""
+        return self.path == demo_file()
+
 
 class JobPresenter(QObject):
     """Reads and plans off the window's thread; `opened` brings plan or faults, `units_changed` new words."""

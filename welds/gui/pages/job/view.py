@@ -46,11 +46,12 @@ class JobView(QWidget):
         self.open_demo = QPushButton(self.tr("Open the &demo (invented)"), self)
         self.open_again = QPushButton(self.tr("&Read it again"), self)
         self.packet = QPushButton(self.tr("&Packet as PDF\N{HORIZONTAL ELLIPSIS}"), self)
+        self.holes = QPushButton(self.tr("&Holes on a photo\N{HORIZONTAL ELLIPSIS}"), self)
         self.heading = label(role="value", wrap=True, parent=self)
         self.tabs = QTabWidget(self)
         self.tabs.setAccessibleName(self.tr("The job"))
         bar = QHBoxLayout()
-        for button in (self.open_file, self.open_demo, self.open_again, self.packet):
+        for button in (self.open_file, self.open_demo, self.open_again, self.holes, self.packet):
             bar.addWidget(button)
         bar.addStretch(1)
         layout = QVBoxLayout(self)
@@ -64,14 +65,15 @@ class JobView(QWidget):
         self.open_file.clicked.connect(self._on_open_clicked)
         self.open_demo.clicked.connect(presenter.open_demo)
         self.open_again.clicked.connect(presenter.open_again)
+        self.holes.clicked.connect(self._on_holes_clicked)
         self.packet.clicked.connect(self._on_packet_clicked)
         presenter.opened.connect(self._show)
         presenter.units_changed.connect(self._on_units_changed)
         presenter.busy_changed.connect(self._on_busy_changed)
-        self._set_ready(has_file=False, has_plan=False)
+        self._set_ready(has_file=False, plan=None)
 
     def _show(self, opened: Opened) -> None:
-        self._set_ready(has_file=True, has_plan=opened.plan is not None)
+        self._set_ready(has_file=True, plan=opened.plan, is_own=not opened.is_demo)
         while self.tabs.count():
             page = self.tabs.widget(0)
             self.tabs.removeTab(0)
@@ -163,6 +165,17 @@ class JobView(QWidget):
         if path is not None:
             self._presenter.open(path)
 
+    def _on_holes_clicked(self) -> None:
+        shown = self._presenter.shown
+        if shown is None or shown.plan is None:
+            return
+        from welds.gui.pages.job.holes_dialog import HolesDialog
+
+        repairs = [work.id for work in shown.plan.job.repairs]
+        dialog = HolesDialog(shown.path, repairs, self._presenter.units, self._prompts, self)
+        dialog.saved.connect(self._presenter.open_again)
+        self._prompts.show_form(dialog)
+
     def _on_packet_clicked(self) -> None:
         shown = self._presenter.shown
         if shown is None or shown.plan is None:
@@ -191,6 +204,7 @@ class JobView(QWidget):
         if is_busy:
             self.heading.setText(self.tr("Planning\N{HORIZONTAL ELLIPSIS}"))
 
-    def _set_ready(self, *, has_file: bool, has_plan: bool) -> None:
+    def _set_ready(self, *, has_file: bool, plan: JobPlan | None, is_own: bool = False) -> None:
         self.open_again.setEnabled(has_file)
-        self.packet.setEnabled(has_plan)
+        self.packet.setEnabled(plan is not None)
+        self.holes.setEnabled(is_own and plan is not None and bool(plan.job.repairs))
