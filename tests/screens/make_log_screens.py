@@ -28,7 +28,14 @@ from welds.gui.theme import Theme  # noqa: E402
 
 SIZES = ((1366, 768), (1920, 1080))
 BOX: Mapping[str, str] = {"metal": "5052", "thickness": "0.080 in", "joint": "outside-corner"}
-AC = {"polarity": "AC", "ac_frequency": 100, "tungsten_diameter": 2.4, "filler_metal": "ER5356", "cup": 8, "gas_flow": 8.5}
+AC = {
+    "polarity": "AC",
+    "ac_frequency": 100,
+    "tungsten_diameter": 2.4,
+    "filler_metal": "ER5356",
+    "cup": 8,
+    "gas_flow": 8.5,
+}
 MIG = {"polarity": "DCEP", "wire_feed": 5.1, "voltage": 17.5, "transfer": "short-circuit", "wire": "ER70S-6"}
 TIG_SET, MIG_SET = "200 A AC/DC TIG, 230 V", "180 A MIG, 230 V"
 YARD: tuple[tuple[str, str, float, str, float, str, str, tuple[str, ...], str], ...] = (
@@ -57,7 +64,10 @@ def fill(address: str, engine: Engine, picture: Path | None = None) -> None:
                 "metal": metal,
                 "thickness_mm": mm,
                 "joint": joint,
-                "settings": {"current": amps, **(AC if metal.startswith("5") else MIG if process == "mig" else {})},
+                "settings": {
+                    "current": amps,
+                    **(AC if metal.startswith("5") else MIG if process == "mig" else {}),
+                },
                 "outcome": outcome,
                 "made_at": day,
                 "faults": list(faults),
@@ -77,7 +87,11 @@ def draw_bead(file: Path) -> None:
     pen = ImageDraw.Draw(image)
     pen.polygon([(0, 300), (640, 260), (640, 480), (0, 480)], fill=(120, 123, 128))
     for step in range(0, 640, 22):
-        pen.ellipse((step - 20, 262 - step // 16, step + 24, 318 - step // 16), fill=(196, 198, 200), outline=(105, 108, 112))
+        pen.ellipse(
+            (step - 20, 262 - step // 16, step + 24, 318 - step // 16),
+            fill=(196, 198, 200),
+            outline=(105, 108, 112),
+        )
     image.save(file)
 
 
@@ -139,7 +153,7 @@ def imported(window: MainWindow, folder: Path) -> None:
         encoding="utf-8",
     )
     assert window.log is not None
-    window.log.files._prompts.ask_open_path = lambda *_: file  # noqa: SLF001
+    window.log.files._prompts.ask_open_path = lambda *_: file
     window.log.files.look_into()
 
 
@@ -161,7 +175,13 @@ def settle(window: MainWindow) -> None:
 
 
 def picture(
-    application: QApplication, engine: Engine, case: str, size: tuple[int, int], theme: str, units: str, folder: Path
+    application: QApplication,
+    engine: Engine,
+    case: str,
+    size: tuple[int, int],
+    theme: str,
+    units: str,
+    folder: Path,
 ) -> QPixmap:
     """Return the window, or the form over it, as it is painted; `folder` is a throw-away home."""
     memory = Memory(folder)

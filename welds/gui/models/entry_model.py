@@ -144,7 +144,11 @@ class EntryModel(QAbstractTableModel):
             return None
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _RIGHT if self.columns[index.column()].is_figure else _LEFT
-        wanted = (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole)
+        wanted = (
+            Qt.ItemDataRole.DisplayRole,
+            Qt.ItemDataRole.ToolTipRole,
+            Qt.ItemDataRole.AccessibleTextRole,
+        )
         if role not in (*wanted, ENTRY):
             return None
         entry = self.entry(index.row())

@@ -28,7 +28,9 @@ class LogDesk(QObject):
     trouble_changed = Signal(object)
     opened = Signal()
 
-    def __init__(self, jobs: Jobs, draft_jobs: Jobs, address: str = "", parent: QObject | None = None) -> None:
+    def __init__(
+        self, jobs: Jobs, draft_jobs: Jobs, address: str = "", parent: QObject | None = None
+    ) -> None:
         super().__init__(parent)
         self._jobs, self._draft_jobs = jobs, draft_jobs
         self.place: Place = place_of(address or None)
@@ -78,7 +80,10 @@ class LogDesk(QObject):
         )
 
     def add(
-        self, reading: "Reading", done: "Callable[[Receipt], None]", refused: Callable[[WeldsError, bool], None]
+        self,
+        reading: "Reading",
+        done: "Callable[[Receipt], None]",
+        refused: Callable[[WeldsError, bool], None],
     ) -> None:
         """Log a weld; where that cannot be done, say so and whether it was kept on this computer instead."""
         uid, waiting = reading.entry.uid, self.place.waiting

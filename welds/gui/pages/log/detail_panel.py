@@ -72,7 +72,9 @@ class DetailPanel(QFrame):
         set_text(self._title, f"{number}{detail.title}")
         set_property(self._outcome, "tone", detail.tone)
         set_text(self._outcome, detail.outcome[:1].upper() + detail.outcome[1:])
-        set_text(self._faults, self.tr("Faults: {faults}").format(faults=detail.faults) if detail.faults else "")
+        set_text(
+            self._faults, self.tr("Faults: {faults}").format(faults=detail.faults) if detail.faults else ""
+        )
         set_text(self._notes, detail.notes)
         self.pictures.show_names([photo.name for photo in detail.entry.photos])
         for row, (name, words) in enumerate(detail.lines):
@@ -104,5 +106,3 @@ class DetailPanel(QFrame):
             button.clicked.connect(signal)
             grid.addWidget(button, place // 2, place % 2)
         return grid
-
-

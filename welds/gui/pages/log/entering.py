@@ -33,7 +33,12 @@ class Entering(QObject):
     drafts_changed = Signal(object)
 
     def __init__(
-        self, engine: Engine, desk: LogDesk, prompts: Prompts, state: WindowState, parent: QObject | None = None
+        self,
+        engine: Engine,
+        desk: LogDesk,
+        prompts: Prompts,
+        state: WindowState,
+        parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
         self._engine, self._desk, self._prompts, self._state = engine, desk, prompts, state

@@ -144,7 +144,9 @@ class EntryDialog(QDialog):
         self._metal("other_metal", self.tr("Other metal"), metals, sheet)
         self._line("other_thickness", self.tr("Other piece"), sheet, self.tr("as thick"))
         self._choice("joint", self.tr("&Joint"), ChoiceBox(self.tr("Joint"), words.joints(), sheet))
-        self._choice("position", self.tr("Po&sition"), ChoiceBox(self.tr("Position"), words.positions(), sheet))
+        self._choice(
+            "position", self.tr("Po&sition"), ChoiceBox(self.tr("Position"), words.positions(), sheet)
+        )
         self._line("gap", self.tr("&Gap"), sheet, self.tr("none"))
         self._choice("hand", self.tr("&Hand"), ChoiceRow(self.tr("Hand"), words.hands(), sheet))
         self._line("made_at", self.tr("Wh&en"), sheet)

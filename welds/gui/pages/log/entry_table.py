@@ -13,8 +13,8 @@ from PySide6.QtWidgets import (
 
 from welds.advice.evidence import Outcome
 from welds.gui.colours import Colours
-from welds.gui.widgets.table_head import HEAD_STYLE
 from welds.gui.models.entry_model import ENTRY, EntryModel, Index, Listing
+from welds.gui.widgets.table_head import HEAD_STYLE
 from welds.logbook.entry import Entry
 
 ROW_PX = 34
@@ -124,5 +124,3 @@ class EntryTable(QTableView):
     def _on_current_changed(self, current: Index, _before: Index) -> None:
         if current.isValid():
             self.chosen.emit(self.entries.entry(current.row()))
-
-

@@ -36,7 +36,9 @@ class LogFiles(QObject):
     imported = Signal(str, str)
     address_chosen = Signal(str)
 
-    def __init__(self, engine: Engine, desk: LogDesk, prompts: Prompts, parent: QObject | None = None) -> None:
+    def __init__(
+        self, engine: Engine, desk: LogDesk, prompts: Prompts, parent: QObject | None = None
+    ) -> None:
         super().__init__(parent)
         self._engine, self._desk, self._prompts = engine, desk, prompts
         self.units = Units.METRIC

@@ -75,14 +75,16 @@ class ImportView(QFrame):
     def show_preview(self, name: str, preview: Preview, units: Units) -> None:
         """Show what would become of each row of the file of this name."""
         self.rows.show_preview(preview, units)
-        new, known, bad = (
-            preview.count(each) for each in (Standing.NEW, Standing.DUPLICATE, Standing.BAD)
-        )
+        new, known, bad = (preview.count(each) for each in (Standing.NEW, Standing.DUPLICATE, Standing.BAD))
         self._words.setText(
             self.tr("{name}: {new} new, {known} known already, {bad} bad.").format(
                 name=name, new=new, known=known, bad=bad
             )
-            + (" " + self.tr("Put the bad rows right in the file first: it is all or nothing.") if bad else "")
+            + (
+                " " + self.tr("Put the bad rows right in the file first: it is all or nothing.")
+                if bad
+                else ""
+            )
         )
         self.accept.setText(self.tr("Write {count} new welds").format(count=new))
         self.accept.setVisible(new > 0 and not bad)

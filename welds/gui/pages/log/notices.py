@@ -43,12 +43,16 @@ class Notices(QWidget):
         self, trouble: LogbookUnavailableError | None, ways_out: Sequence[tuple[str, str]]
     ) -> None:
         """Say what is wrong with the log, and offer what can be done."""
-        words = "" if trouble is None else f"{trouble.problem[:1].upper()}{trouble.problem[1:]}.\n{trouble.log}"
+        words = (
+            "" if trouble is None else f"{trouble.problem[:1].upper()}{trouble.problem[1:]}.\n{trouble.log}"
+        )
         self.trouble.show_notice(words, ways_out)
 
     def show_remarks(self, remarks: Sequence[str], *, is_read_only: bool) -> None:
         """Say what the person should know although the log works."""
-        read_only = [self.tr("This log was opened to read only: nothing can be written.")] if is_read_only else []
+        read_only = (
+            [self.tr("This log was opened to read only: nothing can be written.")] if is_read_only else []
+        )
         words = "\n".join((*read_only, *(f"{each[:1].upper()}{each[1:]}." for each in remarks)))
         self.remarks.show_notice(words, () if is_read_only else ((CLOSE, self.tr("Understood")),))
 

@@ -155,7 +155,9 @@ class LogParts(QObject):
             "joint": entry.joint.value,
             "position": entry.position,
             "other_metal": entry.other_metal or "",
-            "other_thickness": length(entry.other_thickness_mm, setup.units) if entry.other_thickness_mm else "",
+            "other_thickness": length(entry.other_thickness_mm, setup.units)
+            if entry.other_thickness_mm
+            else "",
             "gap": length(entry.gap_mm, setup.units) if entry.gap_mm else "",
             "hand": entry.hand.value if entry.hand else "",
         }

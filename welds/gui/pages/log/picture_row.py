@@ -58,7 +58,9 @@ class PictureRow(QWidget):
         if content is not None and pixmap.loadFromData(content):
             self.buttons[place].setIcon(_fitted(pixmap))
         else:
-            gone = self.tr("This picture cannot be shown: its file is gone, or of a kind that cannot be drawn.")
+            gone = self.tr(
+                "This picture cannot be shown: its file is gone, or of a kind that cannot be drawn."
+            )
             self.buttons[place].setToolTip(gone)
 
     def show_file(self, place: int, file: Path) -> None:

@@ -15,7 +15,11 @@ OUTCOME_WORDS: Mapping[Outcome, str] = {
     Outcome.WORKED: "worked",
     Outcome.FAILED: "failed",
 }
-OUTCOME_TONES: Mapping[Outcome, str] = {Outcome.WORKED_WELL: "good", Outcome.WORKED: "", Outcome.FAILED: "stop"}
+OUTCOME_TONES: Mapping[Outcome, str] = {
+    Outcome.WORKED_WELL: "good",
+    Outcome.WORKED: "",
+    Outcome.FAILED: "stop",
+}
 MONTHS = (
     *("January", "February", "March", "April", "May", "June", "July"),
     *("August", "September", "October", "November", "December"),
@@ -80,9 +84,7 @@ def differing_words(entry: Entry, units: Units) -> str:
     return f"{entry.metal} {length_words(entry.thickness_mm, units)}, {JOINT_NAMES[entry.joint]}, {entry.position}"
 
 
-def setting_words(
-    name: str, value: Value, entry: Entry, kinds: Mapping[str, Kind], units: Units
-) -> str:
+def setting_words(name: str, value: Value, entry: Entry, kinds: Mapping[str, Kind], units: Units) -> str:
     """Return one setting as logged; nothing is rounded in the log's own units."""
     unit = kinds[name].unit if name in kinds else None
     if isinstance(value, bool) or not isinstance(value, int | float):
@@ -102,9 +104,7 @@ def ordered_settings(settings: Mapping[str, Value]) -> Iterator[tuple[str, Value
     yield from sorted(settings.items(), key=lambda item: place.get(item[0], len(place)))
 
 
-def detail_lines(
-    entry: Entry, kinds: Mapping[str, Kind], units: Units
-) -> Iterator[tuple[str, str]]:
+def detail_lines(entry: Entry, kinds: Mapping[str, Kind], units: Units) -> Iterator[tuple[str, str]]:
     """Yield (label, words) of everything but the notes and the pictures."""
     yield "Welded", what_words(entry, units)
     if entry.gap_mm:
