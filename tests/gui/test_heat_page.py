@@ -15,10 +15,11 @@ from tests.gui.fakes import FakePrompts
 from welds.advice.heat.bead import bead_of
 from welds.advice.request import Joint
 from welds.errors import WeldsError
-from welds.gui.drawing.fused_zone import ZoneWords, paint_fused_zone
+from welds.gui.drawing.fused_zone import paint_fused_zone
 from welds.gui.drawing.heat_gauge import GaugeScene, GaugeWords, gauge_x, paint_gauge
 from welds.gui.drawing.heat_ink import LIGHT_HEAT
 from welds.gui.drawing.ink import LIGHT
+from welds.gui.drawing.zone_key import ZoneWords
 from welds.gui.engine import load_engine
 from welds.gui.pages.heat.disagree import heat_check
 from welds.gui.pages.heat.figures import give_or_take
@@ -26,8 +27,8 @@ from welds.gui.pages.heat.knobs import BALANCE, CURRENT, FREQUENCY, THICKNESS, T
 from welds.gui.pages.heat.live import Readings, frame_of
 from welds.gui.pages.heat.outlines import without_straights
 from welds.gui.pages.heat.page import make_heat_page
-from welds.gui.pages.heat.presenter import _zone
 from welds.gui.pages.heat.runner import NewestRunner
+from welds.gui.pages.heat.scenes import zone_scene
 from welds.gui.pages.setup.presenter import SetupPresenter
 from welds.quantities.band import Band
 from welds.quantities.units import Units
@@ -454,7 +455,7 @@ def test_every_joint_is_drawn_inside_its_rectangle_and_melts_more_with_more_curr
     knobs = knobs_of(card_for(engine, {**TANK, "joint": joint.value}))
     amps = knobs.knobs[CURRENT].card
     cold, hot = (
-        painted(_zone(frame_of(*knobs.with_value(CURRENT, a).asked, engine.tables), Units.METRIC))
+        painted(zone_scene(frame_of(*knobs.with_value(CURRENT, a).asked, engine.tables), Units.METRIC))
         for a in (0.4 * amps, 1.2 * amps)
     )
     magenta = QColor("#ff00ff").rgb()

@@ -9,13 +9,13 @@ from dataclasses import dataclass
 from math import cos, radians, sin
 
 import numpy as np
-from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from welds.advice.request import Joint
 from welds.gui.drawing.geometry import JointShape, Outline, Point, bulge, joint_shape
 from welds.gui.drawing.heat_ink import HeatInk
+from welds.gui.drawing.heat_marks import Line, on_painter, paint_scale_bar
 from welds.gui.drawing.ink import Ink
 from welds.gui.drawing.placing import bounds
 from welds.gui.drawing.strokes import (
@@ -31,11 +31,9 @@ from welds.gui.drawing.strokes import (
     sheet,
     text_font,
 )
+from welds.gui.drawing.zone_key import ZoneWords, paint_key
 from welds.quantities.display import show
 from welds.quantities.units import Units
-
-Line = NDArray[np.float64]
-"""Rows of two coordinates in mm."""
 
 ARROW_MM = 0.22
 LEAST_PX = 80.0
@@ -74,17 +72,6 @@ class ZoneScene:
 
 
 @dataclass(frozen=True, slots=True)
-class ZoneWords:
-    """What is written under the picture."""
-
-    melted: str
-    affected: str
-    error: str
-    kept: str
-    filler: str
-
-
-@dataclass(frozen=True, slots=True)
 class _Face:
     """Where (0, 0) of a piece lies, which way is across, which way is down, and how far it goes across."""
 
@@ -117,7 +104,7 @@ def paint_fused_zone(
         painter.setFont(small)
         metrics = QFontMetricsF(small)
         inner = area.adjusted(10.0, 8.0, -10.0, -6.0)
-        foot = _paint_key(painter, inner, scene, ink, heat, words)
+        foot = paint_key(painter, inner, ink, heat, words, has_kept=scene.kept is not None)
         shape = _shape(scene)
         room = inner.adjusted(0.0, 0.0, 0.0, -foot - metrics.height() - 10.0)
         view = View.fitting(bounds([*(piece.outline for piece in shape.pieces), _arrow(shape, scene)]), room)
@@ -130,7 +117,8 @@ def paint_fused_zone(
             start, end = (view.at(point) for point in piece.thickness)
             dimension(painter, start, end, ink)
         _paint_temperatures(painter, scene, view, ink, inner)
-        _paint_scale(painter, inner, inner.bottom() - foot, view, scene.units, ink)
+        corner = QPointF(inner.right(), inner.bottom() - foot - 4.0)
+        paint_scale_bar(painter, corner, view.scale, scene.units, ink)
     finally:
         painter.restore()
 
@@ -301,80 +289,3 @@ def _paint_temperatures(painter: QPainter, scene: ZoneScene, view: View, ink: In
         painter.drawRoundedRect(box, 3.0, 3.0)
         painter.setPen(QColor(ink.text))
         painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
-
-
-def _paint_key(
-    painter: QPainter, inner: QRectF, scene: ZoneScene, ink: Ink, heat: HeatInk, words: ZoneWords
-) -> float:
-    """Write what the colours and lines mean at the foot and return the height that takes."""
-    metrics = QFontMetricsF(painter.font())
-    row = metrics.height() + 3.0
-    items: list[tuple[str, str, QPen]] = [
-        (words.melted, heat.fused, pen(heat.edge, 2.0)),
-        (words.error, "", dashes(heat.edge, 1.2, 2.0, 2.5)),
-    ]
-    if words.affected:
-        items.insert(1, (words.affected, heat.affected, pen(heat.isotherm, 0.9)))
-    if words.filler:
-        items.append((words.filler, heat.added, dashes(ink.quiet, 1.0, 4.0, 3.0)))
-    if scene.kept is not None:
-        items.append((words.kept, "", dashes(heat.kept, 2.2, 5.0, 2.0, 1.0, 2.0)))
-    placed: list[tuple[float, int]] = []
-    across, count = 0.0, 0
-    for text, _colour, _pen in items:
-        width = 34.0 + metrics.horizontalAdvance(text) + 14.0
-        if across and across + width > inner.width():
-            across, count = 0.0, count + 1
-        placed.append((across, count))
-        across += width
-    height = (count + 1) * row
-    for (text, colour, edge), (left, number) in zip(items, placed, strict=True):
-        top = inner.bottom() - height + number * row
-        swatch = QRectF(inner.left() + left, top + 3.0, 26.0, row - 7.0)
-        if colour:
-            painter.setPen(edge)
-            painter.setBrush(QColor(colour))
-            painter.drawRect(swatch)
-        else:
-            line(painter, QPointF(swatch.left(), swatch.center().y()),
-                 QPointF(swatch.right(), swatch.center().y()), edge)  # fmt: skip
-        painter.setPen(QColor(ink.quiet))
-        box = QRectF(swatch.right() + 6.0, top, metrics.horizontalAdvance(text) + 2.0, row)
-        painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, text)
-    return height
-
-
-def on_painter(points: Line, view: View) -> QPolygonF:
-    """Return a line of many points as Qt draws it."""
-    pixels = points * (view.scale, -view.scale) + (view.left, view.base)
-    return QPolygonF([QPointF(x, y) for x, y in pixels.tolist()])
-
-
-def _paint_scale(painter: QPainter, inner: QRectF, bottom: float, view: View, units: Units, ink: Ink) -> None:
-    """Draw a bar of a round length at the right, above the key."""
-    paint_scale_bar(painter, QPointF(inner.right(), bottom - 4.0), view.scale, units, ink)
-
-
-def paint_scale_bar(painter: QPainter, corner: QPointF, scale: float, units: Units, ink: Ink) -> None:
-    """Draw a bar of a round length that ends, with its words, at the corner."""
-    bars = (
-        ((0.5, "0.5 mm"), (1.0, "1 mm"), (2.0, "2 mm"), (5.0, "5 mm"), (10.0, "10 mm"), (20.0, "20 mm"))
-        if units is Units.METRIC
-        else ((25.4 / 32, "1/32 in"), (25.4 / 16, "1/16 in"), (25.4 / 8, "1/8 in"), (25.4 / 4, "1/4 in"),
-              (25.4 / 2, "1/2 in"), (25.4, "1 in"))
-    )  # fmt: skip
-    mm, text = max((bar for bar in bars if bar[0] * scale <= 90.0), default=bars[0])
-    metrics = QFontMetricsF(painter.font())
-    width = metrics.horizontalAdvance(text) + 2.0
-    level = corner.y() - metrics.height() / 2.0
-    end = QPointF(corner.x() - width - 5.0, level)
-    start = QPointF(end.x() - mm * scale, level)
-    for a, b in (
-        (start, end),
-        (start - QPointF(0.0, 3.0), start + QPointF(0.0, 3.0)),
-        (end - QPointF(0.0, 3.0), end + QPointF(0.0, 3.0)),
-    ):
-        line(painter, a, b, pen(ink.quiet, 1.6))
-    painter.setPen(QColor(ink.quiet))
-    box = QRectF(end.x() + 5.0, corner.y() - metrics.height(), width, metrics.height())
-    painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, text)

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath
 
-from welds.gui.drawing.fused_zone import Line, on_painter, paint_scale_bar
 from welds.gui.drawing.heat_ink import HeatInk
+from welds.gui.drawing.heat_marks import Line, on_painter, paint_scale_bar
 from welds.gui.drawing.ink import Ink
 from welds.gui.drawing.strokes import (
     NO_BRUSH,

@@ -8,14 +8,16 @@ from PySide6.QtWidgets import QWidget
 
 from welds.advice.request import Joint
 from welds.gui.colours import Colours
-from welds.gui.drawing.fused_zone import ZoneWords, paint_fused_zone
+from welds.gui.drawing.fused_zone import paint_fused_zone
 from welds.gui.drawing.heat_gauge import GaugeWords, paint_gauge
 from welds.gui.drawing.heat_ink import DARK_HEAT, LIGHT_HEAT, PRINT_HEAT, HeatInk
 from welds.gui.drawing.ink import DARK, LIGHT, PRINT, Ink
 from welds.gui.drawing.pool_view import PoolWords, paint_pool
 from welds.gui.drawing.strokes import text_font
+from welds.gui.drawing.zone_key import ZoneWords
 from welds.gui.pages.heat.figures import length
-from welds.gui.pages.heat.presenter import HeatPresenter, Picture
+from welds.gui.pages.heat.presenter import HeatPresenter
+from welds.gui.pages.heat.scenes import Picture
 from welds.quantities.display import show
 
 Inks = tuple[Ink, HeatInk]

@@ -9,7 +9,8 @@ from welds.advice.heat.bead import Range
 from welds.advice.heat.calibration import MODEL_ERROR
 from welds.advice.request import Joint, Process, Request
 from welds.gui.pages.heat.knobs import Knobs
-from welds.gui.pages.heat.live import Readings, Thresholds
+from welds.gui.pages.heat.limits import Thresholds
+from welds.gui.pages.heat.live import Readings
 from welds.quantities.display import show
 from welds.quantities.units import Units
 

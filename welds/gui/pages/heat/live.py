@@ -6,7 +6,6 @@ field. `bead_of` works out the same figures one by one, slower, once the slider 
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from math import exp, log
 
 import numpy as np
 from numpy.typing import NDArray
@@ -24,6 +23,7 @@ from welds.advice.request import Request
 from welds.advice.rules.heat_input import PROCESS_FACTOR
 from welds.gui.drawing.fused_zone import PieceZones
 from welds.gui.drawing.pool_view import PoolScene
+from welds.gui.pages.heat.limits import Thresholds, distinct, load_line, thresholds_of
 from welds.gui.pages.heat.outlines import Contours
 from welds.physics.arc import heat_input
 from welds.physics.wire import wire_area, wire_feed
@@ -40,17 +40,6 @@ ARMS_MM = (5.0, 6.5, 8.0, 10.0, 13.0, 16.0, 20.0, 26.0, 32.0, 40.0)
 SIDES_MM = (4.0, 5.0, 6.5, 8.0, 10.0, 13.0, 16.0, 20.0, 26.0, 32.0, 40.0, 60.0)
 BEHIND_MM = (6.0, 8.0, 11.0, 15.0, 20.0, 28.0, 40.0, 60.0, 90.0, 140.0, 260.0)
 ROUND_C = (100.0, 200.0, 300.0, 500.0, 800.0, 1100.0)
-NEAR_ENOUGH = 0.004
-STEPS = 7
-
-
-@dataclass(frozen=True, slots=True)
-class Thresholds:
-    """Currents at which the face melts, the piece melts through, the pool falls out."""
-
-    melts_a: float
-    through_a: float
-    falls_a: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,7 +122,7 @@ def frame_of(
     limit_c = affected_c(case)
     face = _rises(thin, settings.current_a, FACE_MM, np.zeros(1))[0]
     arm = _arm_mm(thin, face, limit_c, max(case.first_mm, case.other_mm))
-    fields = {id(each): _Field.of(each, settings.current_a, arm) for each in _distinct(first, other)}
+    fields = {id(each): _Field.of(each, settings.current_a, arm) for each in distinct(first, other)}
     first_field, other_field = fields[id(first)], fields.get(id(other), fields[id(first)])
     levels = tuple(level for level in (limit_c, *ROUND_C) if level is not None)
     zones = {id(each): each.zones(limit_c, levels) for each in (first_field, other_field)}
@@ -149,8 +138,8 @@ def frame_of(
     readings = replace(
         readings, cooling_t85_s=cooling_time_s(case, readings.heat_input_kj_mm, settings.start_c)
     )
-    lines = tuple(_line(each) for each in _distinct(first, other))
-    thresholds, is_current = _thresholds(first, other, thin, lines, before, is_overtaken)
+    lines = tuple(load_line(each) for each in distinct(first, other))
+    thresholds, is_current = thresholds_of(first, other, thin, lines, before, is_overtaken)
     return Frame(
         request,
         settings,
@@ -213,10 +202,6 @@ def _rises(model: HeatModel, current_a: float, across_mm: Floats, down_mm: Float
     return replace(source, reach_mm=max(20.0, min(float(across_mm.max()), 60.0))).peak_section(
         across_mm, down_mm
     )
-
-
-def _distinct(first: HeatModel, other: HeatModel) -> tuple[HeatModel, ...]:
-    return (first,) if first == other else (first, other)
 
 
 def _arm_mm(model: HeatModel, face: Floats, limit_c: float | None, thickest_mm: float) -> float:
@@ -301,57 +286,3 @@ def _added_mm2(model: HeatModel, current_a: float) -> float | None:
 
 def _step(steps: tuple[float, ...], wanted: float) -> float:
     return next((step for step in steps if step >= wanted), steps[-1])
-
-
-def _line(model: HeatModel) -> object:
-    """Return what the thresholds of a piece depend on: all but the current on its load line."""
-    arc = model.arc
-    at_zero = round(arc.volts - arc.volts_per_ampere * arc.at_current_a, 6)
-    return replace(model, arc=replace(arc, volts=at_zero, at_current_a=0.0))
-
-
-def _thresholds(
-    first: HeatModel,
-    other: HeatModel,
-    thin: HeatModel,
-    lines: object,
-    before: Frame | None,
-    is_overtaken: Callable[[], bool],
-) -> tuple[Thresholds, bool]:
-    if before is not None and before.is_current and before.lines == lines:
-        return before.thresholds, True
-    if before is not None and before.is_current and is_overtaken():
-        return before.thresholds, False
-    guess = before.thresholds if before is not None else Thresholds(0.0, 0.0, 0.0)
-    melts = max(
-        _near(lambda a, each=each: _share(each, a, 0.0), guess.melts_a) or each.surface_current_a()  # type: ignore[misc]
-        for each in _distinct(first, other)
-    )
-    through = _near(lambda a: _share(thin, a, thin.thickness_mm), guess.through_a) or thin.through_current_a()
-    falls = _near(thin.collapse, guess.falls_a) or thin.collapse_current_a()
-    return Thresholds(melts, through, max(falls, through)), True
-
-
-def _share(model: HeatModel, current_a: float, below_mm: float) -> float:
-    source = model.source(current_a)
-    return source.peak_rise(below_mm) / model.melting_rise_k if source else 0.0
-
-
-def _near(share_of_limit: Callable[[float], float], guess_a: float) -> float | None:
-    """Return the current at which a share reaches one, by secants from a guess; None where that fails."""
-    if guess_a <= 0.0:
-        return None
-    place, share = log(guess_a), share_of_limit(guess_a)
-    slope = 1.0
-    for _step in range(STEPS):
-        if share <= 0.0:
-            return None
-        if abs(log(share)) < NEAR_ENOUGH * slope:
-            return exp(place)
-        ahead = place - log(share) / slope
-        ahead_share = share_of_limit(exp(ahead))
-        if ahead_share <= 0.0:
-            return None
-        slope = min(max((log(ahead_share) - log(share)) / (ahead - place), 0.3), 8.0)
-        place, share = ahead, ahead_share
-    return None

@@ -7,43 +7,21 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from welds.advice.card import Card
 from welds.advice.equipment import GENERIC, Equipment
 from welds.advice.heat.bead import Bead, bead_of
-from welds.advice.heat.calibration import MODEL_ERROR
 from welds.advice.request import Joint
 from welds.errors import WeldsError
-from welds.gui.drawing.fused_zone import ZoneScene
-from welds.gui.drawing.heat_gauge import GaugeScene
-from welds.gui.drawing.pool_view import PoolScene
 from welds.gui.engine import Engine
 from welds.gui.pages.heat.disagree import heat_check
-from welds.gui.pages.heat.figures import FigureLine, Verdict, figure_lines, limits_line, numbers_csv, verdict
+from welds.gui.pages.heat.figures import numbers_csv
 from welds.gui.pages.heat.grounds import grounds_text
-from welds.gui.pages.heat.knobs import CURRENT, Knob, Knobs, knobs_of
-from welds.gui.pages.heat.live import Frame, Readings, Thresholds, frame_of
+from welds.gui.pages.heat.knobs import Knob, Knobs, knobs_of
+from welds.gui.pages.heat.limits import Thresholds
+from welds.gui.pages.heat.live import Frame, Readings, frame_of
 from welds.gui.pages.heat.runner import NewestRunner
+from welds.gui.pages.heat.scenes import Kept, Picture, make_picture
 from welds.quantities.units import Units
 
 REST_MS = 180
 """A slider that has not moved for so long rests: the figures are then worked out in full."""
-
-
-@dataclass(frozen=True)
-class Picture:
-    """Everything on show that follows the sliders."""
-
-    zone: ZoneScene
-    pool: PoolScene
-    gauge: GaugeScene
-    melting_c: float
-    figures: tuple[FigureLine, ...]
-    kept_figures: tuple[FigureLine, ...]
-    limits: FigureLine
-    verdict: Verdict
-
-
-@dataclass(frozen=True)
-class _Kept:
-    knobs: Knobs
-    frame: Frame
 
 
 @dataclass(frozen=True)
@@ -71,7 +49,7 @@ class HeatPresenter(QObject):
         self._frame: Frame | None = None
         self._readings: Readings | None = None
         self._bead: Bead | None = None
-        self._kept: _Kept | None = None
+        self._kept: Kept | None = None
         self._disagrees: tuple[Card, str] | None = None
         self._shown: Picture | None = None
         self.runner = NewestRunner(self)
@@ -193,7 +171,7 @@ class HeatPresenter(QObject):
     def keep(self) -> None:
         """Keep what is on show, to see it under what comes next."""
         if self._knobs is not None and self._frame is not None:
-            self._set_kept(_Kept(self._knobs, self._frame))
+            self._set_kept(Kept(self._knobs, self._frame))
             self._show()
 
     def drop(self) -> None:
@@ -277,7 +255,14 @@ class HeatPresenter(QObject):
             if (result.bead.request, result.bead.settings) == self._knobs.asked:
                 self._bead, self._readings = result.bead, Readings.of(result.bead)
                 if self._frame is not None:
-                    self._frame = replace(self._frame, thresholds=_thresholds(result.bead))
+                    self._frame = replace(
+                        self._frame,
+                        thresholds=Thresholds(
+                            result.bead.surface_current_a,
+                            result.bead.through_current_a,
+                            result.bead.collapse_current_a,
+                        ),
+                    )
                 self._disagrees = (self._card, result.disagrees)
                 self.disagreed.emit(result.disagrees)
                 self._show()
@@ -298,28 +283,11 @@ class HeatPresenter(QObject):
         self.refused.emit(str(error))
 
     def _show(self) -> None:
-        frame, readings, knobs = self._frame, self._readings, self._knobs
-        if frame is None or readings is None or knobs is None:
+        if self._frame is None or self._readings is None or self._knobs is None:
             return
-        kept = self._kept.frame if self._kept is not None else None
-        zone, pool = _zone(frame, self._units), replace(frame.pool, units=self._units)
-        if kept is not None:
-            arm = max(zone.arm_mm, kept.arm_mm)
-            zone = replace(zone, kept=replace(_zone(kept, self._units), arm_mm=arm), arm_mm=arm)
-            (behind, ahead, side), kept_box = pool.box_mm, kept.pool.box_mm
-            box = (max(behind, kept_box[0]), max(ahead, kept_box[1]), max(side, kept_box[2]))
-            pool = replace(pool, kept=kept.pool.outline, box_mm=box)
-        current = frame.settings.current_a
-        through = self._wants_through
-        self._shown = Picture(
-            zone,
-            pool,
-            self._gauge(frame, knobs),
-            readings.melting_c,
-            figure_lines(readings, frame.request, self._units),
-            figure_lines(kept.readings, kept.request, self._units) if kept is not None else (),
-            limits_line(frame.thresholds, knobs.knobs[CURRENT].band),
-            verdict(readings, frame.thresholds, current, wants_through=through),
+        through, kept = self._wants_through, self._kept
+        self._shown = make_picture(
+            self._frame, self._readings, self._knobs, kept, self._units, wants_through=through
         )
         self.picture_changed.emit(self._shown)
 
@@ -330,23 +298,7 @@ class HeatPresenter(QObject):
         passes = self._card.settings.get("passes")
         return self._card.request.joint is Joint.BUTT and (passes is None or passes.start == 1)
 
-    def _gauge(self, frame: Frame, knobs: Knobs) -> GaugeScene:
-        knob, limits = knobs.knobs[CURRENT], frame.thresholds
-        assert knob.band is not None
-        low = min(0.55 * limits.melts_a, 0.7 * knob.band[0])
-        high = max(1.35 * min(limits.falls_a, 800.0), 1.3 * knob.band[1], knob.value)
-        return GaugeScene(
-            limits.melts_a,
-            limits.through_a,
-            limits.falls_a,
-            frame.settings.current_a,
-            knob.band,
-            (min(low, knob.value), high),
-            MODEL_ERROR,
-            self._kept.knobs.knobs[CURRENT].value if self._kept is not None else None,
-        )
-
-    def _set_kept(self, kept: _Kept | None) -> None:
+    def _set_kept(self, kept: Kept | None) -> None:
         self._kept = kept
         self.kept_changed.emit(kept is not None)
 
@@ -359,24 +311,3 @@ class HeatPresenter(QObject):
                 " set-up page, or set the plug up by hole and time as the card says."
             )
         return self.tr("This card states no travel speed, and without one there is no picture.")
-
-
-def _thresholds(bead: Bead) -> Thresholds:
-    return Thresholds(bead.surface_current_a, bead.through_current_a, bead.collapse_current_a)
-
-
-def _zone(frame: Frame, units: Units) -> ZoneScene:
-    first_mm, other_mm = frame.thicknesses_mm
-    return ZoneScene(
-        frame.request.joint,
-        first_mm,
-        other_mm,
-        min(frame.request.gap_mm, first_mm),
-        frame.arm_mm,
-        frame.first,
-        frame.other,
-        frame.readings.width_mm.middle,
-        frame.readings.root_width_mm,
-        frame.added_mm2,
-        units,
-    )

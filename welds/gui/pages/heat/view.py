@@ -30,7 +30,8 @@ from welds.gui.pages.heat.knobs import (
     Knob,
 )
 from welds.gui.pages.heat.outputs import HeatOutput
-from welds.gui.pages.heat.presenter import HeatPresenter, Picture
+from welds.gui.pages.heat.presenter import HeatPresenter
+from welds.gui.pages.heat.scenes import Picture
 from welds.gui.prompts import Prompts
 from welds.gui.widgets.drawing_view import DrawingView
 from welds.gui.widgets.refusal_bar import RefusalBar
