@@ -10,8 +10,9 @@ from welds.advice.mig_seams import REFERENCE_WIRE_MM, Bench, fit_mig_seams, thic
 from welds.advice.pooling import REACH
 from welds.advice.request import Hand, Joint, Process, Request, Transfer
 from welds.advice.sizes import nearest_size
-from welds.advice.tig_seams import Series, fit_tig_seams, material_of
+from welds.advice.tig_seams import Series, base_joint, fit_tig_seams, material_of
 from welds.quantities.sizes import WIRE
+from welds.reference.basis import Basis
 from welds.reference.schedules import MigSchedule, TigSchedule
 from welds.reference.tables import Tables
 
@@ -39,6 +40,7 @@ class Score:
     printed: tuple[float, float]
     advised: tuple[float, float, float]
     is_published: bool
+    is_printed: bool
 
     @property
     def error(self) -> float:
@@ -124,6 +126,7 @@ def scores(tables: Tables, setting: str = "current") -> list[Score]:
                 (printed[0], printed[1]),
                 (band.low, band.start, band.high),
                 row.basis.is_published,
+                row.basis is Basis.PRINTED,
             )
         )
     return found
@@ -136,7 +139,9 @@ def left_out_scores(tables: Tables) -> list[Score]:
         seams = fit_tig_seams(tables, lambda row, left=document: row.source_id != left, document)  # type: ignore[misc]
         for row in (each for each in tig_rows(tables) if each.source_id == document):
             gas = "argon" if row.gas == "argon-helium" else row.gas
-            curve = seams.curves.get(Series(material_of(row.family, row.group), row.polarity, gas, row.hand))
+            base = base_joint(gas, Joint(row.joint))
+            material = material_of(row.family, row.group)
+            curve = seams.curves.get(Series(material, row.polarity, gas, row.hand, base))
             if curve is None or not curve.covers(row.thickness_mm):
                 continue
             reading = curve.at(row.thickness_mm)
@@ -173,6 +178,7 @@ def _left_out(process: str, row, thickness_mm: float, factor: float, reading) ->
         (row.current_min_a, row.current_max_a),
         (reading.low * factor, reading.middle * factor, reading.high * factor),
         row.basis.is_published,
+        row.basis is Basis.PRINTED,
     )
 
 

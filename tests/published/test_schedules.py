@@ -37,6 +37,12 @@ def test_rows_lie_near_the_start(all_scores, capsys):
     assert overlap >= 0.97
 
 
+def test_every_printed_row_meets_the_advised_band(all_scores):
+    printed = [score for score in all_scores if score.is_printed]
+    assert len(printed) > 50
+    assert [score.row_id for score in printed if not score.overlaps] == []
+
+
 def test_a_document_left_out_is_predicted_from_the_others(left_out, capsys):
     middle, ninth, overlap = summary(left_out)
     with capsys.disabled():

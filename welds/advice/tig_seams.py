@@ -2,9 +2,9 @@
 
 from collections import defaultdict
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from welds.advice.factors import joint_factor, series_hand
+from welds.advice.factors import FILLETS, joint_factor, series_hand
 from welds.advice.pooling import Curve, Point, Reading
 from welds.advice.request import Hand, Joint, Process
 from welds.reference.metals import Metal
@@ -20,6 +20,15 @@ class Series:
     polarity: str
     gas: str
     hand: str
+    joint: Joint = Joint.BUTT
+
+
+def base_joint(gas: str, joint: Joint) -> Joint:
+    """Return the joint a curve is kept for: the butt, but T-joints for fillets under helium.
+
+    The helium schedule prints T-joints at 1.6 down to 1.0 times its butts, which no one factor can bridge.
+    """
+    return Joint.TEE if gas == "helium" and joint in FILLETS else Joint.BUTT
 
 
 def material_of(family: str, group: str) -> str:
@@ -34,9 +43,15 @@ class TigSeams:
     curves: Mapping[Series, Curve]
     rows: Mapping[Series, tuple[TigSchedule, ...]]
 
-    def series(self, metal: Metal, polarity: str, gas: str, hand: Hand) -> Series:
+    def series(self, metal: Metal, polarity: str, gas: str, hand: Hand, joint: Joint = Joint.BUTT) -> Series:
         """Return the series that would serve."""
-        return Series(material_of(metal.family, metal.group), polarity, gas, series_hand(metal.family, hand))
+        return Series(
+            material_of(metal.family, metal.group),
+            polarity,
+            gas,
+            series_hand(metal.family, hand),
+            base_joint(gas, joint),
+        )
 
     def reading(self, series: Series, thickness_mm: float) -> tuple[Reading, Series] | None:
         """Return the curve's answer and whose it is, or None where no row reaches.
@@ -66,11 +81,7 @@ class TigSeams:
         return min(curve.thinnest_mm for curve in curves), max(curve.thickest_mm for curve in curves)
 
     def _other_hands(self, series: Series) -> tuple[Series, ...]:
-        return tuple(
-            Series(series.material, series.polarity, series.gas, hand.value)
-            for hand in Hand
-            if hand.value != series.hand
-        )
+        return tuple(replace(series, hand=hand.value) for hand in Hand if hand.value != series.hand)
 
 
 def build_tig_seams(tables: Tables) -> TigSeams:
@@ -88,8 +99,13 @@ def fit_tig_seams(
         if row.use != "pooled" or not keep(row):
             continue
         gas = "argon" if row.gas == "argon-helium" else row.gas
-        series = Series(material_of(row.family, row.group), row.polarity, gas, row.hand)
-        factor = joint_factor(tables, Process.TIG, row.family, row.hand, Joint(row.joint), gas, without).value
+        base = base_joint(gas, Joint(row.joint))
+        series = Series(material_of(row.family, row.group), row.polarity, gas, row.hand, base)
+        factor = 1.0
+        if row.joint != base:
+            factor = joint_factor(
+                tables, Process.TIG, row.family, row.hand, Joint(row.joint), gas, without
+            ).value
         rows[series].append(row)
         points[series].append(
             Point(

@@ -1,5 +1,6 @@
 """TIG welding current: base figure from the schedules, then joint, position, alloy, hand and machine."""
 
+from dataclasses import replace
 from math import ceil, exp, floor, log
 
 from welds.advice.alloy import build_alloy_factors
@@ -10,7 +11,7 @@ from welds.advice.limits import fit
 from welds.advice.pooling import Reading
 from welds.advice.reach import refuse_hopeless
 from welds.advice.reading_words import alone
-from welds.advice.request import Hand, Process
+from welds.advice.request import Hand, Joint, Process
 from welds.advice.setting import Reason, Setting
 from welds.advice.tig_seams import Series, TigSeams, build_tig_seams
 from welds.advice.words import both, joined
@@ -63,9 +64,13 @@ def demand(
         )
         grades.append(Basis.PRACTICE)
     factor = 1.0
-    hand = seams.series(case.first, polarity, gas, case.request.hand).hand
+    owner = seams.series(case.first, polarity, gas, case.request.hand, case.request.joint)
+    hand = owner.hand
     joint = joint_factor(case.tables, Process.TIG, case.family, hand, case.request.joint, gas)
-    if joint.value != 1.0 or joint.why:
+    if owner.joint is not Joint.BUTT:
+        own = joint_factor(case.tables, Process.TIG, case.family, hand, owner.joint, gas)
+        joint = replace(joint, value=joint.value / own.value)
+    if case.request.joint is not owner.joint and (joint.value != 1.0 or joint.why):
         reasons.append(
             Reason(f"{_JOINT_WORDS[case.request.joint]}: {joint.why}", joint.value, joint.sources[0])
         )
@@ -90,13 +95,14 @@ def demand(
 def _reading(
     case: Case, seams: TigSeams, metal: Metal, polarity: str, gas: str, thickness_mm: float
 ) -> tuple[Reading, Reason, list[Reason]]:
-    series = seams.series(metal, polarity, gas, case.request.hand)
+    series = seams.series(metal, polarity, gas, case.request.hand, case.request.joint)
     found = seams.reading(series, thickness_mm)
     if found is None:
         raise _not_covered(seams, series, metal, thickness_mm)
     reading, owner = found
     reason = Reason(
-        f"butt in {metal.family.replace('-', ' ')}, flat, {both(thickness_mm)}{_HAND_WORDS[owner.hand]}:"
+        f"{_JOINT_WORDS[owner.joint]} in {metal.family.replace('-', ' ')}, flat,"
+        f" {both(thickness_mm)}{_HAND_WORDS[owner.hand]}:"
         f" {reading.middle:.0f} A from {len(reading.points)} rows of"
         f" {len(reading.documents)} document{'s' if len(reading.documents) > 1 else ''}",
         source=reading.documents[0],
@@ -123,7 +129,7 @@ def _reading(
 
 def _hand_reason(seams: TigSeams, series: Series, thickness_mm: float) -> Reason:
     other = Hand.BRISK if series.hand == Hand.UNHURRIED else Hand.UNHURRIED
-    twin = Series(series.material, series.polarity, series.gas, other)
+    twin = replace(series, hand=other.value)
     text = f"{series.hand} hand: these rows go with this travel"
     if twin in seams.curves:
         ratio = seams.hand_ratio(twin, series, thickness_mm)

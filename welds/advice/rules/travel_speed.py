@@ -1,12 +1,14 @@
 """Travel speed that goes with the current."""
 
+from dataclasses import replace
+
 from welds.advice.case import Case, SoFar
 from welds.advice.mig_rows import rows_of_transfer
 from welds.advice.nearby import Nearby, pair_of, read_nearby
 from welds.advice.request import Hand, Joint, Process
 from welds.advice.setting import Reason, Setting
 from welds.advice.tig_rows import rows_of_family, rows_of_hand
-from welds.advice.tig_seams import Series, build_tig_seams
+from welds.advice.tig_seams import build_tig_seams
 from welds.physics.conduction import speed_for_power_share
 from welds.quantities.band import Band
 from welds.reference.basis import Basis
@@ -70,7 +72,7 @@ def _from_brisk(case: Case, so_far: SoFar) -> Setting | None:
     metal = case.metals[0]
     polarity = str(so_far["polarity"].value)
     own = seams.series(metal, polarity, "argon", Hand.UNHURRIED)
-    twin = Series(own.material, own.polarity, own.gas, Hand.BRISK)
+    twin = replace(own, hand=Hand.BRISK.value)
     if brisk is None or own not in seams.curves or twin not in seams.curves:
         return None
     share = 1.0 / seams.hand_ratio(twin, own, case.effective_mm)
