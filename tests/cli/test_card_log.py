@@ -23,6 +23,13 @@ def test_welds_that_ran_hotter_raise_the_current(welds, tmp_path) -> None:
     assert json.loads(batch.out)["settings"]["current"]["start"] > table
 
 
+def test_a_named_log_that_is_not_there_is_not_made(welds, tmp_path) -> None:
+    result = welds(*ASKED, "--log", str(tmp_path / "yard.sqlite"))
+    assert result.code == 4
+    assert "no log here yet" in result.complaint
+    assert list(tmp_path.iterdir()) == []
+
+
 def test_a_named_log_that_is_no_log_is_refused(welds, tmp_path) -> None:
     wrong = tmp_path / "notes.txt"
     wrong.write_text("not a log, only a list of things to buy")

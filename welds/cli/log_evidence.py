@@ -21,6 +21,7 @@ def log_to_read(log_text: str | None) -> "Iterator[Logbook | None]":
     Raises LogbookUnavailableError only for a log that was named.
     """
     from welds.errors import LogbookUnavailableError
+    from welds.logbook.offers import CHOOSE
     from welds.logbook.places import place_of
 
     place = place_of(log_text)
