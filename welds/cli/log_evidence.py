@@ -25,7 +25,9 @@ def log_to_read(log_text: str | None) -> "Iterator[Logbook | None]":
     from welds.logbook.places import place_of
 
     place = place_of(log_text)
-    if log_text is None and place.path is not None and not place.path.exists():
+    if place.path is not None and not place.path.exists():
+        if log_text is not None:
+            raise LogbookUnavailableError(place.name, "there is no log here yet", (CHOOSE,))
         yield None
         return
     from welds.logbook.opening import open_logbook
