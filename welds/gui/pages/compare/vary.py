@@ -95,12 +95,11 @@ class Vary(QObject):
         return values
 
     def present(self, kind: str, base: Fields) -> str:
-        """Return the present card's value."""
+        """Return the present card's value; the log is held against the tables whatever the card rests on."""
         if kind == "machine":
             return self.equipment().machine.name
         if kind == "grounds":
-            past = self._engine.past
-            return Grounds.LOG if past is not None and past.is_on else Grounds.TABLES
+            return Grounds.TABLES
         value = base.get(kind, "")
         return value if isinstance(value, str) else ""
 

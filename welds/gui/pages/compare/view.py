@@ -1,6 +1,6 @@
 """The page of columns: what varies on top, the table or a picture below, reasons and actions at the foot."""
 
-from PySide6.QtCore import QEvent, Signal
+from PySide6.QtCore import QEvent, QTimer, Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
 from welds.gui.card_face import CautionLine
@@ -74,7 +74,8 @@ class CompareView(QWidget):
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() == QEvent.Type.PaletteChange:
-            self.curves.redraw()
+            # Qt walks through the items of the picture while it restyles them: none may go meanwhile.
+            QTimer.singleShot(0, self.curves, self.curves.redraw)
 
     def show_page(self, which: str) -> None:
         """Show the table or one of the pictures."""
