@@ -62,10 +62,14 @@ def test_a_drawing_that_cannot_be_meant_is_refused(tmp_path: Path, text: str):
         read_drawing(path)
 
 
-@pytest.mark.parametrize("end", ["\n", "\r\n"])
-def test_only_the_holes_of_one_repair_change(end: str):
-    text = JOB.replace("\n", end)
-    assert with_holes(text, "left", "6 mm x 14") == text.replace("4 mm x 2 ", '"6 mm x 14" ')
+@pytest.mark.parametrize(("end", "mark"), [("\n", ""), ("\r\n", "\ufeff")])
+def test_only_the_holes_of_one_repair_change(tmp_path: Path, end: str, mark: str):
+    """Also as Windows writes a file, with its line ends and its mark at the beginning."""
+    text = mark + JOB.replace("\n", end)
+    path = tmp_path / "job.yaml"
+    path.write_bytes(text.encode())
+    write_holes(path, "left", "6 mm x 14")
+    assert path.read_bytes() == text.replace("4 mm x 2 ", '"6 mm x 14" ').encode()
     new = with_holes(text, "right", "8 mm x 1, 6 mm x 2")
     assert new == text.replace("3 mm x 5, 4 mm x 1", "8 mm x 1, 6 mm x 2")
 

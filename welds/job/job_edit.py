@@ -22,7 +22,7 @@ def write_holes(path: Path, repair: str, holes: str) -> None:
     """Write other holes into one repair of a job file."""
     try:
         # Line ends stay as they are, so that nothing but the holes changes.
-        changed = with_holes(path.read_bytes().decode("utf-8-sig"), repair, holes)
+        changed = with_holes(path.read_bytes().decode("utf-8"), repair, holes)
         path.write_bytes(changed.encode("utf-8"))
     except UnicodeDecodeError as error:
         raise InputError("job file", path.name, "a UTF-8 text file") from error
