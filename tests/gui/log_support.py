@@ -1,4 +1,4 @@
-"""What the tests of the log page share: jobs that run at once, prompts that answer, the yard's invented welds."""
+"""What the tests of the log page share: prompts that answer, the yard's invented welds."""
 
 from tests.gui.fakes import FakePrompts
 
@@ -25,21 +25,6 @@ MUDGUARD = {
     "notes": "trailer mudguard (invented)",
     "made_at": "2026-04-01",
 }
-
-
-class AtOnce:
-    """Does the work where it is asked for."""
-
-    def submit(self, work, done, failed, key=""):
-        try:
-            answer = work()
-        except Exception as error:
-            failed(error)
-        else:
-            done(answer)
-
-    def wait(self):
-        """Nothing is ever under way."""
 
 
 class Answers(FakePrompts):

@@ -1,4 +1,4 @@
-"""The log in the window, over a real log in a folder of the test's own: what a person does and what is there after."""
+"""The log in the window, over a real log in the test's own folder: what a person does and gets."""
 
 import json
 from pathlib import Path
@@ -103,7 +103,7 @@ def click(qtbot, button):
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
 
 
-# ----------------------------------------------------------------------------------------------- from the card
+# ---------------------------------------------------------------------------------------------- from the card
 
 
 def test_two_clicks_log_the_weld_of_the_card(make, qtbot, qapp, file):

@@ -1,6 +1,6 @@
-"""Pictures of the log and of the strip beside the card, for eyes: python tests/screens/make_log_screens.py --folder DIR.
+"""Pictures of the log and of the strip beside the card: python tests/screens/make_log_screens.py --folder DIR.
 
-The welds are invented for the demo: the yard's console box, bait tank, rod rack, mudguards, winch post, brackets.
+The welds are invented for the demo: the yard's console box, bait tank, rod rack, mudguards, winch post.
 """
 
 import argparse
@@ -38,6 +38,7 @@ AC = {
 }
 MIG = {"polarity": "DCEP", "wire_feed": 5.1, "voltage": 17.5, "transfer": "short-circuit", "wire": "ER70S-6"}
 TIG_SET, MIG_SET = "200 A AC/DC TIG, 230 V", "180 A MIG, 230 V"
+# ruff: noqa: E501
 YARD: tuple[tuple[str, str, float, str, float, str, str, tuple[str, ...], str], ...] = (
     ("tig", "5052-H32", 2.03, "outside-corner", 94, "worked-well", "2026-03-03", (), "console box, long corner"),
     ("tig", "5052-H32", 2.03, "outside-corner", 118, "failed", "2026-03-02", ("burn-through",), "console box, first try"),

@@ -59,9 +59,7 @@ class JobQueue(QObject):
 class _Job(QRunnable):
     """One call; left out where nobody waits for its answer any more."""
 
-    def __init__(
-        self, number: int, work: Work, is_wanted: Callable[[], bool], ended: SignalInstance
-    ) -> None:
+    def __init__(self, number: int, work: Work, is_wanted: Callable[[], bool], ended: SignalInstance) -> None:
         super().__init__()
         self._number, self._work, self._is_wanted, self._ended = number, work, is_wanted, ended
 

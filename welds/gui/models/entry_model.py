@@ -26,7 +26,7 @@ _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 @dataclass(frozen=True, slots=True)
 class Column:
-    """A column: what the log sorts by for it (empty where it cannot), its title, whether figures stand in it."""
+    """A column: what the log sorts by for it (empty where it cannot), its title, whether it holds figures."""
 
     sort: str
     title: str

@@ -29,7 +29,7 @@ class NoticeBar(QFrame):
 
     def words(self) -> str:
         """Return the sentence on show."""
-        return self._words.text() if self.isVisibleTo(self.parentWidget()) else ""
+        return "" if self.isHidden() else self._words.text()
 
     def show_notice(self, words: str, offers: Sequence[Offer] = (), panel: str = "") -> None:
         """Show a sentence and its buttons, the first as the usual one; nothing for an empty sentence."""

@@ -1,4 +1,4 @@
-"""Writing a weld down: what was welded, what was set, what came of it; the last click says how and logs it."""
+"""Writing a weld down: what was welded, what was set, what came of it; the last click says how, and logs."""
 
 from collections.abc import Mapping
 

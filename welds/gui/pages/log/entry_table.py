@@ -1,6 +1,6 @@
 """The table of logged welds: sorted by its headings, coloured by how they came out."""
 
-from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Signal
+from PySide6.QtCore import QItemSelectionModel, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -28,7 +28,7 @@ ONLY_WITH_ROOM = (9, 10, 11)
 class _OutcomePaint(QStyledItemDelegate):
     """Sets the words of the outcome in its colour; the words alone say it too."""
 
-    def initStyleOption(self, option: QStyleOptionViewItem, index: QModelIndex) -> None:
+    def initStyleOption(self, option: QStyleOptionViewItem, index: Index) -> None:
         super().initStyleOption(option, index)
         entry = index.data(ENTRY)
         if isinstance(entry, Entry) and entry.outcome is not Outcome.WORKED:

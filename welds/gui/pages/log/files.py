@@ -1,6 +1,6 @@
 """Taking the log out, bringing entries in, backups, sheets; and the way out of trouble with the log."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     from welds.logbook.importing import Preview
     from welds.logbook.logbook import Logbook
 
+Work = Callable[["Logbook"], Any]
+Done = Callable[[Any], None]
 AGAIN, READ_ONLY, RESTORE_NEWEST, RESTORE, CHOOSE = "again", "read-only", "newest", "restore", "choose"
 _OFFERS: Mapping[str, tuple[str, ...]] = {
     offers.TRY_AGAIN: (AGAIN,),
@@ -223,8 +225,8 @@ class LogFiles(QObject):
 
         return next(iter(backups_of(self._desk.place)), None)
 
-    def _do(self, work: Any, said: str, file: Path, title: str) -> None:
+    def _do(self, work: Work, said: str, file: Path, title: str) -> None:
         self._try(work, lambda count: self.said.emit(said.format(count=count, file=file)), title)
 
-    def _try(self, work: Any, done: Any, title: str) -> None:
+    def _try(self, work: Work, done: Done, title: str) -> None:
         self._desk.ask(work, done, refused=lambda error: self._prompts.tell(title, str(error)))

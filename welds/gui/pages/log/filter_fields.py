@@ -1,6 +1,7 @@
 """What is typed and chosen above the table, as a filter of the log; and back, for a filter that was kept."""
 
 from collections.abc import Mapping
+from typing import Any
 
 from welds.errors import InputError
 from welds.logbook.filters import Filter
@@ -23,11 +24,12 @@ def filter_of(fields: Mapping[str, str], tables: Tables, units: Units) -> Filter
     """Return the filter, or raise InputError for the first field that cannot be used."""
     given = {name: value.strip() for name, value in fields.items() if value.strip()}
     photos = given.get("photos")
+    words: dict[str, Any] = {name: given.get(name, "") for name in _AS_THEY_ARE}
+    lengths = {f"{name}_mm": _length(given.get(name), name, units) for name in _LENGTHS}
+    currents = {f"{name}_a": _current(given.get(name), name) for name in _CURRENTS}
     return Filter(
-        **{name: given.get(name, "") for name in _AS_THEY_ARE},
+        **{**words, **lengths, **currents},
         position=find_position(tables, given["position"]) if "position" in given else "",
-        **{f"{name}_mm": _length(given.get(name), name, units) for name in _LENGTHS},
-        **{f"{name}_a": _current(given.get(name), name) for name in _CURRENTS},
         has_photos=None if photos is None else photos == "yes",
     )
 

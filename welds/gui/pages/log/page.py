@@ -35,7 +35,7 @@ SETUP_PAGE = 0
 
 
 class LogParts(QObject):
-    """Made when the set-up page is there; opens the log a moment later and makes the page when it is shown."""
+    """Made when the set-up page is there; opens the log a moment later, makes the page when it is shown."""
 
     def __init__(
         self,

@@ -1,4 +1,4 @@
-"""The page of the log without its widgets: which welds are on show, which one is in hand, what can be undone."""
+"""The page of the log without its widgets: the welds on show, the one in hand, what can be undone."""
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass

@@ -1,4 +1,4 @@
-"""The page of the log: what to look for on top, the table with the weld in hand beside it, actions at the foot."""
+"""The page of the log: filters on top, the table with the weld in hand beside it, actions at the foot."""
 
 from typing import TYPE_CHECKING
 
@@ -19,7 +19,10 @@ from welds.gui.prompts import Prompts
 from welds.gui.widgets.texts import label
 
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from welds.gui.pages.log.import_view import ImportView
+    from welds.logbook.importing import Preview
 
 
 class LogView(QWidget):
@@ -230,15 +233,14 @@ class LogView(QWidget):
         photo = detail.entry.photos[place]
         self._presenter.desk.ask(
             lambda log: log.photo_file(photo),
-            lambda file: file and QDesktopServices.openUrl(QUrl.fromLocalFile(str(file))),
+            _open_picture,
         )
 
-    def _on_preview_changed(self, shown: object) -> None:
+    def _on_preview_changed(self, shown: "tuple[str, Preview] | None") -> None:
         self.filter.setVisible(shown is None)
         if shown is None:
             self.stack.setCurrentIndex(0)
             return
-        name, preview = shown  # type: ignore[misc]
         if self.imports is None:
             from welds.gui.pages.log.import_view import ImportView
 
@@ -246,7 +248,7 @@ class LogView(QWidget):
             self.imports.accepted.connect(self._files.accept)
             self.imports.dropped.connect(self._files.drop_preview)
             self.stack.addWidget(self.imports)
-        self.imports.show_preview(name, preview, self._presenter.units)
+        self.imports.show_preview(*shown, self._presenter.units)
         self.stack.setCurrentWidget(self.imports)
 
     def _show_trouble(self, trouble: LogbookUnavailableError | None) -> None:
@@ -258,3 +260,9 @@ class LogView(QWidget):
         self.notices.show_remarks(desk.remarks, is_read_only=is_read_only)
         for button in (self.add, self.bring_in):
             button.setEnabled(not is_read_only)
+
+
+def _open_picture(file: "Path | None") -> None:
+    """Let the system show a picture, where the log keeps it as a file."""
+    if file is not None:
+        QDesktopServices.openUrl(QUrl.fromLocalFile(str(file)))

@@ -68,7 +68,7 @@ def what_words(entry: Entry, units: Units) -> str:
 
 
 def past_words(entry: Entry, today: date) -> str:
-    """Return the sentence beside the card: what was run, when (this year's days without it), what came of it."""
+    """Return the sentence beside the card: what was run, when, what came of it; this year's days without year."""
     figure = current_words(entry)
     feed = entry.figure("wire_feed")
     if not figure and feed is not None:
@@ -81,7 +81,8 @@ def past_words(entry: Entry, today: date) -> str:
 
 def differing_words(entry: Entry, units: Units) -> str:
     """Return what tells this weld's joint from another one's."""
-    return f"{entry.metal} {length_words(entry.thickness_mm, units)}, {JOINT_NAMES[entry.joint]}, {entry.position}"
+    sheet = f"{entry.metal} {length_words(entry.thickness_mm, units)}"
+    return f"{sheet}, {JOINT_NAMES[entry.joint]}, {entry.position}"
 
 
 def setting_words(name: str, value: Value, entry: Entry, kinds: Mapping[str, Kind], units: Units) -> str:

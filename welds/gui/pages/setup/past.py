@@ -9,10 +9,10 @@ from PySide6.QtCore import QObject, Signal
 
 from welds.advice.card import Card
 from welds.advice.learned import Learned
-from welds.gui.past_welds import PastWelds
 from welds.gui.pages.log import words
 from welds.gui.pages.log.desk import LogDesk
 from welds.gui.pages.setup.presenter import SetupPresenter
+from welds.gui.past_welds import PastWelds
 from welds.logbook.entry import Entry
 from welds.reference.metals import find_metal
 
@@ -156,7 +156,11 @@ def _summary(learned: Learned | None) -> str:
         return ""
     spoke = "1 past weld speaks" if learned.welds == 1 else f"{learned.welds} past welds speak"
     change = round(100.0 * (learned.factor - 1.0))
-    side = "as the tables say" if change == 0 else f"{abs(change)} % {'above' if change > 0 else 'below'} the tables"
+    side = (
+        "as the tables say"
+        if change == 0
+        else f"{abs(change)} % {'above' if change > 0 else 'below'} the tables"
+    )
     band = learned.band
     return (
         f"{spoke}, {learned.alike} on this kind of joint. This bench runs {side}: {learned.sureness_words}."

@@ -18,7 +18,7 @@ MARKS = {"good": "\u2713", "": "\u25cb", "stop": "\u2717"}
 
 
 class BandPair(QWidget):
-    """Two ranges of current on one scale, the start of each marked; the figures stand beside them in words."""
+    """Two ranges of current on one scale, the start of each marked, with the figures beside them."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -30,9 +30,7 @@ class BandPair(QWidget):
         self._learned = learned
         self.setMinimumHeight(2 * self._line_px())
         said = self.tr("Tables {table}; learned from your welds {learned}")
-        self.setAccessibleName(
-            said.format(table=_figures(learned.table), learned=_figures(learned.band))
-        )
+        self.setAccessibleName(said.format(table=_figures(learned.table), learned=_figures(learned.band)))
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -46,7 +44,9 @@ class BandPair(QWidget):
             low = min(band.low for band in bands) * 0.96
             high = max(band.high for band in bands) * 1.04
             room = QRectF(NAME_PX, 0.0, self.width() - NAME_PX - FIGURES_PX, self.height())
-            for place, (name, band) in enumerate(zip((self.tr("Tables"), self.tr("Your welds")), bands, strict=True)):
+            for place, (name, band) in enumerate(
+                zip((self.tr("Tables"), self.tr("Your welds")), bands, strict=True)
+            ):
                 self._paint_band(painter, colours, place, name, band, (low, high, room))
         finally:
             painter.end()
@@ -72,7 +72,9 @@ class BandPair(QWidget):
         vertical = Qt.AlignmentFlag.AlignVCenter
         painter.drawText(QRectF(0, line * place, NAME_PX, line), vertical | Qt.AlignmentFlag.AlignLeft, name)
         painter.drawText(
-            QRectF(room.right() + 8, line * place, FIGURES_PX - 8, line), vertical | Qt.AlignmentFlag.AlignLeft, _figures(band)
+            QRectF(room.right() + 8, line * place, FIGURES_PX - 8, line),
+            vertical | Qt.AlignmentFlag.AlignLeft,
+            _figures(band),
         )
         ink = QColor(colours.accent if is_learned else colours.edge)
         bar = QRectF(x(band.low), middle - BAR_PX / 2, x(band.high) - x(band.low), BAR_PX)
@@ -81,7 +83,8 @@ class BandPair(QWidget):
         painter.drawRoundedRect(bar, 3, 3)
         painter.setPen(QPen(ink, 3))
         painter.drawLine(
-            QRectF(x(band.start), bar.top() - 3, 0, 0).topLeft(), QRectF(x(band.start), bar.bottom() + 3, 0, 0).topLeft()
+            QRectF(x(band.start), bar.top() - 3, 0, 0).topLeft(),
+            QRectF(x(band.start), bar.bottom() + 3, 0, 0).topLeft(),
         )
 
     def _line_px(self) -> int:
@@ -157,4 +160,4 @@ class PastStrip(QFrame):
 
 
 def _figures(band: Band) -> str:
-    return f"{band.low:.0f} – {band.start:.0f} – {band.high:.0f} {band.unit}"
+    return f"{band.start:.0f} {band.unit} ({band.low:.0f} to {band.high:.0f})"
