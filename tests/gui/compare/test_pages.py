@@ -2,8 +2,11 @@
 
 from PySide6.QtCore import Qt
 
+from welds.gui.colours import DARK, LIGHT
 from welds.gui.main_window import COMPARE, SETUP
 from welds.gui.page_switch import PageSwitch
+from welds.gui.pages.compare.view import CURVES
+from welds.gui.theme import ThemeChoice
 
 
 def test_the_page_is_made_when_it_is_first_shown(window):
@@ -51,3 +54,14 @@ def test_keys_turn_pages(qtbot, window):
     qtbot.keyClick(window, Qt.Key.Key_2, Qt.KeyboardModifier.ControlModifier)
     assert window.pages.front == COMPARE
     assert isinstance(window.pages, PageSwitch)
+
+
+def test_colours_change_while_the_curves_are_on_show(window, qtbot):
+    """Restyling the window walks through the picture: taking items away meanwhile ended the program."""
+    window.pages.show(COMPARE)
+    window.compare_view.show_page(CURVES)
+    qtbot.waitUntil(lambda: bool(window.compare_view.curves.curves), timeout=30_000)
+    chart, themes = window.compare_view.curves.chart, window.commands.themes
+    for choice, colours in ((ThemeChoice.DARK, DARK), (ThemeChoice.LIGHT, LIGHT)) * 2:
+        themes[choice].trigger()
+        qtbot.waitUntil(lambda wanted=colours.sheet: chart.backgroundBrush().color().name() == wanted)

@@ -14,7 +14,7 @@ from welds.gui.drawing.export import png, svg
 from welds.gui.pages.compare.outputs import CompareOutput
 from welds.gui.pages.compare.presenter import ComparePresenter
 from welds.gui.pages.compare.view import CURVES, WAVES, CompareView
-from welds.gui.theme import Theme, ThemeChoice
+from welds.gui.theme import Theme
 from welds.quantities.units import Units
 from welds.report.comparison_rows import SIGNS, Mark
 
@@ -136,15 +136,6 @@ def test_curves_are_worked_out_and_read(page, qtbot):
     qtbot.keyClick(chart, Qt.Key.Key_Plus)
     nearer = chart.getPlotItem().getViewBox().viewRange()[0]
     assert nearer[1] - nearer[0] < right - left
-
-
-def test_the_curves_take_on_other_colours_while_they_are_on_show(page, qtbot, qapp):
-    page.show_page(CURVES)
-    qtbot.waitUntil(lambda: bool(page.curves.curves))
-    theme = Theme(qapp)
-    for choice in (ThemeChoice.DARK, ThemeChoice.LIGHT, ThemeChoice.DARK, ThemeChoice.LIGHT):
-        theme.choose(choice)
-        qtbot.waitUntil(lambda: page.curves.chart.backgroundBrush().color().name() == theme.colours.sheet)
 
 
 @pytest.mark.parametrize("ending", ["png", "svg", "csv"])
