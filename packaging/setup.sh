@@ -1,5 +1,5 @@
-# Sourced by run.sh and test.sh, with $root set to the checkout: makes sure that the virtual environment holds
-# what the program (`prepare run`) or its tests (`prepare test`) need. Sets $venv. POSIX sh.
+# Sourced by run.sh, test.sh and bundle.sh, with $root set to the checkout: makes sure that the virtual environment holds
+# what the program (`prepare run`), its bundle (`prepare bundle`) or its tests (`prepare test`) need. Sets $venv. POSIX sh.
 # shellcheck shell=sh disable=SC2086,SC2154  # lists of package names are split on purpose; root comes from outside
 
 say() { printf 'welds: %s\n' "$*" >&2; }
@@ -14,7 +14,8 @@ esac
 # The first five: importing Qt at all; the others: a window.
 qt_libraries="libgl1 libegl1 libdbus-1-3 libfontconfig1 libglib2.0-0 libxcb-cursor0 libxcb-icccm4
   libxcb-keysyms1 libxcb-shape0 libxkbcommon-x11-0 libwayland-cursor0 libwayland-egl1"
-test_tools="poppler-utils xvfb xauth postgresql"  # read PDFs back; a real X window; a log on a server
+# Read PDFs back; a real X window; a log on a server; check what desktops and their stores read.
+test_tools="poppler-utils xvfb xauth postgresql desktop-file-utils appstream"
 
 # What an up-to-date environment has written in it: both input files, and where they and it are.
 fingerprint() {
@@ -22,7 +23,7 @@ fingerprint() {
     "$(cat "$root/pyproject.toml" "$root/packaging/constraints.txt" "$root/packaging/setup.sh" | cksum)"
 }
 
-# An environment made for the tests serves the program too.
+# An environment made for the tests serves the program and the bundle too.
 is_ready() {
   [ -x "$venv/bin/python" ] && [ -r "$venv/welds-ready" ] || return 1
   { IFS= read -r ready_for && IFS= read -r ready_print; } <"$venv/welds-ready" || return 1
@@ -78,12 +79,13 @@ drop_lock() {
 install_all() {
   rm -f -- "$venv/welds-ready"
   install_system "$1"
+  find_python >/dev/null && install_system "$1"  # what goes with the Python that has just come
   python=$(find_python) || die "$(python_wanted)"
   if ! [ -x "$venv/bin/python" ] || ! "$venv/bin/python" -c "$python_test" 2>/dev/null; then
     say "making a Python environment in $venv"
     "$python" -m venv --clear "$venv" || die "the Python environment could not be made in $venv"
   fi
-  case $1 in test) what=".[test]" ;; *) what=. ;; esac
+  case $1 in run) what=. ;; *) what=".[$1]" ;; esac
   say "installing the packages the program needs (a minute on the first start)"
   # Run from the checkout and name the file without its folder: pip splits these variables at spaces.
   if ! (cd "$root" && PIP_CONSTRAINT=packaging/constraints.txt PIP_BUILD_CONSTRAINT=packaging/constraints.txt \
@@ -109,7 +111,10 @@ install_system() {
   needed=$(absent $qt_libraries)
   find_python >/dev/null || needed=$needed$(absent python3 python3-venv ca-certificates)
   wanted=$needed
-  case $1 in test) wanted=$needed$(absent $test_tools) ;; esac
+  case $1 in
+    test) wanted=$needed$(absent $test_tools $(bundle_tools)) ;;
+    bundle) needed=$needed$(absent $(bundle_tools)); wanted=$needed ;;
+  esac
   [ -n "$wanted" ] || return 0
   if [ "$(id -u)" = 0 ]; then
     say "installing system libraries: $wanted"
@@ -125,6 +130,12 @@ install_system() {
   else
     say "some tests will be skipped without: sudo apt-get install -y --no-install-recommends $wanted"
   fi
+}
+
+# Take libraries apart; and Debian keeps Python's own library in a package beside it.
+bundle_tools() {
+  printf 'binutils '
+  case $(find_python) in /usr/bin/python3.*) echo "lib$(basename -- "$(find_python)")" ;; esac
 }
 
 # The packages of the list that are not installed; newer Debians add t64 to some names.
