@@ -1,6 +1,6 @@
 """Past welds as the advice needs to know them; the log hands them in, nothing here reads a file."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from welds.advice.request import Request
@@ -62,6 +62,10 @@ class PastWeld:
 
 @dataclass(frozen=True, slots=True)
 class Evidence:
-    """The welds that may speak, newest first."""
+    """The welds that may speak, newest first.
+
+    `taught` keeps what they were worked out to teach, by kind of joint: the same for every thickness.
+    """
 
     welds: tuple[PastWeld, ...]
+    taught: dict[object, object] = field(default_factory=dict, compare=False, repr=False)

@@ -6,7 +6,7 @@ from math import exp, log
 
 import numpy as np
 
-from welds.advice.bench_posterior import Cell, Marks, posterior
+from welds.advice.bench_posterior import Cell, Marks, Posterior, posterior
 from welds.advice.evidence import Evidence, Outcome, PastWeld, Says
 from welds.advice.learned import Learned
 from welds.advice.table_current import TableCurrents
@@ -42,23 +42,24 @@ class _Mark:
     says: Says
 
 
+@dataclass(frozen=True, slots=True)
+class _Lesson:
+    """What all welds say of one kind of joint, with the tables they were held against."""
+
+    currents: TableCurrents
+    marks: list[_Mark]
+    found: Posterior | None
+
+
 def learn(evidence: Evidence, context: Context) -> Learned | None:
     """Return what the bench's own welds add, or None where none of the same process speaks."""
-    marks = _marks(evidence, context)
-    if not any(mark.cell[0] == context.cell[0] for mark in marks):
+    lesson = evidence.taught.get(context.cell)
+    if not isinstance(lesson, _Lesson) or lesson.currents is not context.currents:
+        lesson = _Lesson(context.currents, *_taught(evidence, context))
+        evidence.taught[context.cell] = lesson
+    marks, found = lesson.marks, lesson.found
+    if found is None:
         return None
-    cells = list(dict.fromkeys([context.cell, *(mark.cell for mark in marks)]))
-    side = {Says.CENTRE: 0, Says.BELOW: 1, Says.ABOVE: -1}
-    found = posterior(
-        cells,
-        Marks(
-            np.array([cells.index(mark.cell) for mark in marks]),
-            np.array([mark.ratio for mark in marks]),
-            np.array([side[mark.says] for mark in marks]),
-            np.array([1.0 if mark.weld.outcome is Outcome.WORKED_WELL else WORKED_WEIGHT for mark in marks]),
-        ),
-        target=0,
-    )
     low, high = found.quantile(LOWEST_SHARE), found.quantile(HIGHEST_SHARE)
     middle = min(max(found.mean, low), high)
     factor, factor_low, factor_high = exp(middle), exp(low), exp(high)
@@ -82,6 +83,24 @@ def learn(evidence: Evidence, context: Context) -> Learned | None:
         tuple(mark.weld.id for mark in alike[:MOST_NAMED]),
         min((start * exp(mark.ratio) for mark in alike if mark.says is Says.BELOW), default=None),
         max((start * exp(mark.ratio) for mark in alike if mark.says is Says.ABOVE), default=None),
+    )
+
+
+def _taught(evidence: Evidence, context: Context) -> tuple[list[_Mark], Posterior | None]:
+    marks = _marks(evidence, context)
+    if not any(mark.cell[0] == context.cell[0] for mark in marks):
+        return marks, None
+    cells = list(dict.fromkeys([context.cell, *(mark.cell for mark in marks)]))
+    side = {Says.CENTRE: 0, Says.BELOW: 1, Says.ABOVE: -1}
+    return marks, posterior(
+        cells,
+        Marks(
+            np.array([cells.index(mark.cell) for mark in marks]),
+            np.array([mark.ratio for mark in marks]),
+            np.array([side[mark.says] for mark in marks]),
+            np.array([1.0 if mark.weld.outcome is Outcome.WORKED_WELL else WORKED_WEIGHT for mark in marks]),
+        ),
+        target=0,
     )
 
 
