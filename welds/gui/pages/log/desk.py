@@ -144,6 +144,10 @@ class LogDesk(QObject):
 
         self._jobs.submit(work, finished, lambda error: self._on_refused(error, refused))
 
+    def prepare(self, work: Callable[[], None]) -> None:
+        """Do something that needs no log after all that was asked so far."""
+        self._jobs.submit(work, lambda _none: None, _raise)
+
     def keep_draft(self, fields: Mapping[str, Any], name: str, refused: Tell) -> None:
         """Keep an entry that is being written, so that a crash cannot take it."""
         drafts = Drafts(self.place)

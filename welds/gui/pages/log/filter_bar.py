@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QCompleter, QFrame, QGridLayout, QHBoxLayout, QLineEdit, QPushButton, QWidget
 
 from welds.advice.evidence import Outcome
@@ -58,21 +58,29 @@ class FilterBar(QFrame):
         row.addWidget(self._choice("outcome", self.tr("Came out"), outcomes), 1)
         for part in (self.more, self.nearest, self.saved, self.clear):
             row.addWidget(part)
-        self._rest = self._make_rest(tables)
-        self._rest.hide()
-        self.more.toggled.connect(self._rest.setVisible)
-        layout = QGridLayout(self)
+        self._tables = tables
+        self._rest: QWidget | None = None
+        self.more.toggled.connect(self._on_more_toggled)
+        self._layout = layout = QGridLayout(self)
         layout.setContentsMargins(10, 6, 10, 6)
         layout.setVerticalSpacing(6)
         layout.addLayout(row, 0, 0)
-        layout.addWidget(self._rest, 1, 0)
         self._trouble = label(role="small", tone="stop", wrap=True, parent=self)
         self._trouble.hide()
         layout.addWidget(self._trouble, 2, 0)
         self.show_saved(())
+        QTimer.singleShot(0, self, self.complete)  # the page is painted first
+
+    def complete(self) -> None:
+        """Make the fields behind "More filters", if they are not there yet."""
+        if self._rest is None:
+            self._rest = self._make_rest(self._tables)
+            self._rest.setVisible(self.more.isChecked())
+            self._layout.addWidget(self._rest, 1, 0)
 
     def show_fields(self, fields: Mapping[str, str]) -> None:
         """Show a filter without reporting it."""
+        self.complete()
         for name, field in self.fields.items():
             value = fields.get(name, "")
             if isinstance(field, ChoiceBox):
@@ -94,6 +102,7 @@ class FilterBar(QFrame):
 
     def show_values(self, values: Mapping[str, Sequence[str]]) -> None:
         """Offer what the log holds while it is typed."""
+        self.complete()
         for name, words in values.items():
             field = self.fields[name]
             if isinstance(field, QLineEdit):
@@ -135,6 +144,11 @@ class FilterBar(QFrame):
         pictured = (("yes", self.tr("with pictures")), ("no", self.tr("without pictures")))
         grid.addWidget(self._choice("photos", self.tr("Pictures"), pictured))
         return rest
+
+    def _on_more_toggled(self, on: bool) -> None:
+        self.complete()
+        assert self._rest is not None
+        self._rest.setVisible(on)
 
     def _choice(self, name: str, words: str, options: Sequence[tuple[str, str]]) -> ChoiceBox:
         field = ChoiceBox(words, (("", self.tr("{words}: any").format(words=words)), *options), self)

@@ -30,6 +30,7 @@ if TYPE_CHECKING:
 REST_MS = 150
 """The card stands and takes input before the log is opened behind it."""
 
+IDLE_MS = 1500
 OFF = "off"
 SETUP_PAGE = 0
 
@@ -80,7 +81,13 @@ class LogParts(QObject):
         shortcut.activated.connect(self._on_log_this_weld)
         if window.commands is not None:
             window.commands.shortcuts.append(("Ctrl+L", self.tr("Log this weld")))
-        QTimer.singleShot(REST_MS, self, self.start)
+        self._timers = [
+            QTimer(self, singleShot=True, interval=REST_MS),
+            QTimer(self, singleShot=True, interval=IDLE_MS),
+        ]
+        for timer, work in zip(self._timers, (self.start, self._prepare_page), strict=True):
+            timer.timeout.connect(work)
+            timer.start()
 
     def add_to(self, pages: "PageSwitch") -> None:
         """Add the page of the log to the pages of the window."""
@@ -90,7 +97,9 @@ class LogParts(QObject):
         pages.turned.connect(self._on_page_turned)
 
     def make_page(self) -> "LogView":
-        """Return the page; made when it is first shown."""
+        """Return the page; made when it is first shown, or before that where there is time."""
+        if self.view is not None:
+            return self.view
         from welds.gui.pages.log.view import LogView
 
         self.view = LogView(self.presenter, self.entering, self.files, self._prompts, self._window)
@@ -101,6 +110,8 @@ class LogParts(QObject):
 
     def close(self) -> None:
         """Finish what was begun and let go of the log."""
+        for timer in self._timers:
+            timer.stop()
         self.desk.close()
 
     def _on_page_turned(self, place: int) -> None:
@@ -115,6 +126,13 @@ class LogParts(QObject):
         """Begin to read the log; called by itself a moment after the card stands."""
         if self.past is not None:
             self.past.start()
+        self.desk.prepare(_import_page)
+
+    def _prepare_page(self) -> None:
+        """Make the page of a log that is in use while the person reads the card, so that it opens at once."""
+        if self.desk.is_worth_opening and self.view is None:
+            self.make_page()
+            self.presenter.show()
 
     def _turn_to(self, place: int) -> None:
         if self._pages is not None:
@@ -163,3 +181,9 @@ class LogParts(QObject):
         }
         setup.restore({name: value for name, value in given.items() if value}, setup.units)
         self._turn_to(SETUP_PAGE)
+
+
+def _import_page() -> None:
+    """Have the page's modules at hand when its button is pressed."""
+    import welds.gui.pages.log.entry_dialog
+    import welds.gui.pages.log.view  # noqa: F401

@@ -68,7 +68,7 @@ def what_words(entry: Entry, units: Units) -> str:
 
 
 def past_words(entry: Entry, today: date) -> str:
-    """Return the sentence beside the card: what was run, when, what came of it; this year's days without year."""
+    """Return the sentence beside the card: what was run, when, what came of it; this year goes unsaid."""
     figure = current_words(entry)
     feed = entry.figure("wire_feed")
     if not figure and feed is not None:
