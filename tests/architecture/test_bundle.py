@@ -47,11 +47,12 @@ def environment(home: Path, **more: str) -> dict[str, str]:
     return {"HOME": str(home), "LANG": "C.UTF-8", "QT_QPA_PLATFORM": "offscreen", **more}
 
 
-def run_bundle(bundle: Path, home: Path, *arguments: str) -> str:
+def run_bundle(bundle: Path, home: Path, *arguments: str, given: str = "") -> str:
     done = subprocess.run(
         [bundle / "welds", *arguments],
         cwd=bundle.parent,
         env=environment(home),
+        input=given,
         capture_output=True,
         text=True,
         check=False,
@@ -91,9 +92,12 @@ def test_bundle_names_program_and_tables(bundle: Path, tmp_path: Path):
 
 
 @pytest.mark.slow
-def test_bundle_makes_a_log_and_a_pdf(bundle: Path, tmp_path: Path):
-    log = tmp_path / "log.db"
-    assert json.loads(run_bundle(bundle, tmp_path / "home", "log", "list", "--log", str(log), "--json")) == []
+def test_bundle_writes_a_log_and_a_pdf(bundle: Path, tmp_path: Path):
+    weld = {"process": "tig", "metal": "5052", "thickness_mm": 2.0, "joint": "tee", "outcome": "worked"}
+    weld["settings"] = {"current": 90.0}
+    run_bundle(bundle, tmp_path / "home", "log", "add", "--json", given=json.dumps(weld))
+    (kept,) = json.loads(run_bundle(bundle, tmp_path / "home", "log", "list", "--json"))
+    assert kept["settings"]["current"] == 90.0
     pdf = tmp_path / "chart.pdf"
     run_bundle(bundle, tmp_path / "home", "chart", "--process", "tig", "--metal", "5052", "--pdf", str(pdf))
     assert pdf.read_bytes().startswith(b"%PDF")
