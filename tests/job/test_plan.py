@@ -71,7 +71,7 @@ repairs: [{id: coupling, holes: 3 mm x 2, region: 50 x 50, part: towing}]
 def test_three_hundred_joints_that_all_differ_in_under_a_second(job_of, tables):
     """Three hundred set-ups, every joint after the one before: 0.7 s of one core of 2026.
 
-    The best of three runs counts, in time of the processor: the machine may be busy with something else.
+    The best of five runs counts, in time of the processor: the machine may be busy with something else.
     """
     joints = []
     for n in range(300):
@@ -82,12 +82,12 @@ def test_three_hundred_joints_that_all_differ_in_under_a_second(job_of, tables):
     job = job_of("joints:\n" + "\n".join(joints))
     plan_job(job_of("joints: [{id: a, joint: tee, length: 50}]"), tables)
     times = []
-    for _ in range(3):
+    for _ in range(5):
         start = process_time()
         plan = plan_job(job, tables)
         times.append(process_time() - start)
     assert (len(plan.tacks), len(plan.set_ups), plan.problems) == (300, 300, ())
-    assert min(times) < 1.0
+    assert min(times) < 1.0, times
 
 
 def test_a_known_k_and_the_grain_reach_the_blank(job_of, tables):
