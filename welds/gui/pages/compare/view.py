@@ -5,7 +5,6 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QStackedWid
 
 from welds.gui.card_face import CautionLine
 from welds.gui.drawing.export import write_picture
-from welds.gui.pages.compare.caution_strip import CautionStrip
 from welds.gui.pages.compare.outputs import CompareOutput, write_text
 from welds.gui.pages.compare.pictures import CurvePage, WavePage
 from welds.gui.pages.compare.presenter import ComparePresenter, Shown
@@ -13,6 +12,7 @@ from welds.gui.pages.compare.table_view import ComparisonTable
 from welds.gui.pages.compare.vary_bar import VaryBar
 from welds.gui.pages.compare.why_panel import WhyPanel
 from welds.gui.prompts import Prompts
+from welds.gui.widgets.caution_strip import CautionStrip
 from welds.gui.widgets.choices import ChoiceRow
 from welds.gui.widgets.refusal_bar import RefusalBar
 from welds.gui.widgets.texts import label

@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
 
 from welds.advice.setting import Severity
 from welds.gui.card_face import CautionLine
-from welds.gui.pages.compare.caution_strip import CautionStrip
 from welds.gui.pages.heat.band_slider import KnobRow
 from welds.gui.pages.heat.drawings import HeatDrawings
 from welds.gui.pages.heat.figure_sheet import FigureSheet
@@ -33,6 +32,7 @@ from welds.gui.pages.heat.outputs import HeatOutput
 from welds.gui.pages.heat.presenter import HeatPresenter
 from welds.gui.pages.heat.scenes import Picture
 from welds.gui.prompts import Prompts
+from welds.gui.widgets.caution_strip import CautionStrip
 from welds.gui.widgets.drawing_view import DrawingView
 from welds.gui.widgets.refusal_bar import RefusalBar
 from welds.gui.widgets.side_area import SideArea

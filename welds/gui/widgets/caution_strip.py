@@ -1,4 +1,4 @@
-"""The cautions of all columns: stops always in full words, the rest on one line until opened."""
+"""Cautions above a page's figures: stops always in full words, the rest on one line until opened."""
 
 from collections.abc import Sequence
 
@@ -15,7 +15,7 @@ class CautionStrip(QFrame):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName(self.tr("Cautions for these columns"))
+        self.setAccessibleName(self.tr("Cautions"))
         self._shown: tuple[tuple[Severity, CautionLine], ...] = ()
         self._lines = QVBoxLayout()
         self._lines.setSpacing(3)
