@@ -1,9 +1,10 @@
 """The whole window over sample cards: what a person does, and what stands on the screen afterwards."""
 
 import sys
+from itertools import combinations
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAccessible, QGuiApplication
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -398,6 +399,26 @@ def test_larger_text_still_fits(full_window):
     for area in full_window.findChildren(QScrollArea):
         assert area.widget().width() <= area.viewport().width()
     full_window.commands.usual.trigger()
+
+
+@pytest.mark.parametrize("steps", range(4))
+def test_every_page_button_is_whole_at_every_size_of_text(window, steps):
+    for _ in range(steps):
+        window.commands.larger.trigger()
+    for _ in range(3):
+        QApplication.processEvents()
+    seen = window.commands.bar.rect()
+    for button in window.pages.buttons:
+        assert button.width() >= button.sizeHint().width()
+        assert button.height() >= SMALLEST_INPUT_PX
+        assert seen.contains(button.rect().translated(button.mapTo(window.commands.bar, QPoint())))
+    places = [
+        each.rect().translated(each.mapTo(window.commands.bar, QPoint()))
+        for each in window.commands.bar.findChildren(QAbstractButton)
+        if each.isVisible()
+    ]
+    assert not any(one.intersects(other) for one, other in combinations(places, 2))
+    window.commands.usual.trigger()
 
 
 @pytest.mark.parametrize("choice", [ThemeChoice.DARK, ThemeChoice.LIGHT])

@@ -2,9 +2,10 @@
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QMainWindow, QMenu, QMenuBar, QToolButton, QWidget
+from PySide6.QtWidgets import QMainWindow, QMenu, QMenuBar, QToolButton, QWidget
 
 from welds.gui.theme import ThemeChoice
+from welds.gui.widgets.wrap_bar import WrapBar
 
 
 class Actions(QObject):
@@ -52,10 +53,8 @@ class Actions(QObject):
             action.setEnabled(has_page)
 
     def show_pages(self, row: QWidget) -> None:
-        """Put the buttons of the pages at the left of the bar."""
-        layout = self.bar.layout()
-        assert isinstance(layout, QHBoxLayout)
-        layout.insertWidget(0, row)
+        """Put the buttons of the pages at the left of the bar, or below it where they do not fit."""
+        self.bar.show_first(row)
 
     def show_units(self, words: str) -> None:
         """Say on the unit switch which units are in use."""
@@ -108,14 +107,11 @@ class Actions(QObject):
         helped = bar.addMenu(self.tr("&Help"))
         helped.addActions([self.show_shortcuts, self.show_about])
 
-    def _make_bar(self) -> QWidget:
+    def _make_bar(self) -> WrapBar:
         """Return the buttons that share the menus' row, so that the page gets the height."""
-        bar = QFrame(self._window)
+        bar = WrapBar(self._window)
         bar.setProperty("panel", "top")
-        layout = QHBoxLayout(bar)
-        layout.setContentsMargins(4, 3, 8, 3)
-        layout.setSpacing(6)
-        layout.addWidget(self._menus, 1, Qt.AlignmentFlag.AlignVCenter)
+        bar.line.addWidget(self._menus, 1, Qt.AlignmentFlag.AlignVCenter)
         shown = (
             self.start_over,
             self.switch_units,
@@ -129,6 +125,6 @@ class Actions(QObject):
             button.setDefaultAction(action)
             button.setAccessibleName(action.toolTip())
             button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-            layout.addWidget(button)
+            bar.line.addWidget(button)
         self._window.setMenuWidget(bar)
         return bar

@@ -21,6 +21,7 @@ class PageSwitch(QObject):
         self._layout = QHBoxLayout(self.row)
         self._layout.setContentsMargins(4, 0, 4, 0)
         self._layout.setSpacing(2)
+        self._layout.addStretch(1)
         self._group = QButtonGroup(self)
         self._make: list[Callable[[], QWidget]] = []
         self._pages: dict[int, QWidget] = {}
@@ -44,7 +45,7 @@ class PageSwitch(QObject):
         self._make.append(make)
         self.buttons.append(button)
         self._group.addButton(button, place)
-        self._layout.addWidget(button)
+        self._layout.insertWidget(place, button)
 
     def show(self, place: int) -> None:
         """Bring a page to the front."""

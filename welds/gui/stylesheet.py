@@ -113,6 +113,7 @@ QToolButton[kind="fold"]:focus {{ border: 2px solid {c.accent}; }}
 QToolButton[kind="fold"]:disabled {{ color: {c.faded_ink}; }}
 
 QFrame[panel="top"] {{ background: {c.paper}; border: none; border-bottom: 1px solid {c.line}; }}
+QFrame[panel="top"] QPushButton, QFrame[panel="top"] QToolButton {{ padding: 0 6px; }}
 QMenuBar {{ background: transparent; color: {c.ink}; }}
 QMenuBar::item {{ padding: 10px 10px; background: transparent; }}
 QMenuBar::item:selected {{ background: {c.accent}; color: {c.on_accent}; }}
