@@ -1,11 +1,14 @@
 """`welds card`."""
 
 import json
+from dataclasses import replace
 
 import jsonschema
 import pytest
 
+from welds.advice.advise import advise
 from welds.advice.card import Card
+from welds.quantities.band import Band
 from welds.quantities.units import Units
 from welds.reference.paths import data_root
 from welds.report.json_card import SCHEMA_FILE
@@ -227,3 +230,23 @@ def test_broken_bench_names_field_and_line(welds, tmp_path) -> None:
     assert result.code == 4
     assert "line 3" in result.complaint
     assert result.complaint.endswith("nearest: processes")
+
+
+def test_where_the_heat_picture_disagrees_every_form_says_so(welds, lent, monkeypatch, tmp_path) -> None:
+    assert "heat picture" not in [check["name"] for check in welds(*CORNER, "--json").json["checks"]]
+
+    def hot(*asked) -> Card:
+        card = advise(*asked)
+        current = replace(card.settings["current"], band=Band(300.0, 320.0, 340.0, "A"))
+        return replace(card, settings={**card.settings, "current": current})
+
+    monkeypatch.setattr("welds.advice.advise.advise", hot)
+    html, pdf = str(tmp_path / "card.html"), str(tmp_path / "card.pdf")
+    result = welds(*CORNER, "--html", html, "--pdf", pdf, "--json")
+    check = json.loads(result.out[result.out.index("{") :])["checks"][-1]
+    assert (check["name"], check["ok"]) == ("heat picture", False)
+    assert "300 to 340 A fall through" in check["text"]
+    assert check["text"].replace("'", "&#x27;") in (tmp_path / "card.html").read_text(encoding="utf-8")
+    ((_path, card, _units, _sources),) = lent.pdfs
+    assert card.checks[-1].text == check["text"]
+    assert f"NOT OK: {check['text']}" in " ".join(welds(*CORNER).out.split())

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QMainWindow
 
 from tests.gui.fakes import FakePrompts
 from welds.advice.heat.bead import bead_of
+from welds.advice.heat.check import heat_check
 from welds.advice.request import Joint
 from welds.errors import WeldsError
 from welds.gui.drawing.fused_zone import paint_fused_zone
@@ -21,7 +22,6 @@ from welds.gui.drawing.heat_ink import LIGHT_HEAT
 from welds.gui.drawing.ink import LIGHT
 from welds.gui.drawing.zone_key import ZoneWords
 from welds.gui.engine import load_engine
-from welds.gui.pages.heat.disagree import heat_check
 from welds.gui.pages.heat.figures import give_or_take
 from welds.gui.pages.heat.knobs import BALANCE, CURRENT, FREQUENCY, THICKNESS, TRAVEL, VOLTAGE, knobs_of
 from welds.gui.pages.heat.live import Readings, frame_of

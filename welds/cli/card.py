@@ -59,11 +59,13 @@ def _parser() -> Parser:
 
 def _card(session: Session, fields: dict[str, object], log: str | None) -> Card:
     from welds.advice.advise import advise
+    from welds.advice.heat.check import with_heat_check
     from welds.advice.validate import request_from_fields
 
     request = request_from_fields(fields, session.tables, session.asked_units)
     evidence = evidence_from(log, request, session.tables)
-    return advise(request, session.tables, session.equipment, evidence)
+    card = advise(request, session.tables, session.equipment, evidence)
+    return with_heat_check(card, session.tables, session.equipment)
 
 
 def _write_files(card: Card, out: Destinations, session: Session, write_pdf: WritePdf) -> None:

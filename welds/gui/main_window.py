@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from welds.gui.pages.compare.view import CompareView
     from welds.gui.pages.heat.outputs import HeatOutput
     from welds.gui.pages.log.page import LogParts
+    from welds.gui.pages.setup.heat_watch import HeatWatch
     from welds.gui.pages.setup.presenter import SetupPresenter
     from welds.gui.pages.setup.view import SetupView
     from welds.gui.prompts import Prompts
@@ -67,6 +68,7 @@ class MainWindow(QMainWindow):
         self.compare_view: CompareView | None = None
         self._compare_output: CompareOutput | None = None
         self.log: LogParts | None = None
+        self._heat_watch: HeatWatch | None = None
         self.setWindowTitle(self.tr("Welds"))
         self.resize(*FIRST_SIZE_PX)
         geometry = state.bytes_of("geometry")
@@ -87,6 +89,8 @@ class MainWindow(QMainWindow):
             self._jobs.wait()
         if self.compare_view is not None:
             self.compare_view.curves.wait()
+        if self._heat_watch is not None:
+            self._heat_watch.stop()
         if self.log is not None:
             self.log.close()
         super().closeEvent(event)
@@ -156,11 +160,13 @@ class MainWindow(QMainWindow):
 
     def _on_loaded(self, engine: "Engine") -> None:
         from welds.gui.card_output import CardOutput
+        from welds.gui.jobs.queue import JobQueue
         from welds.gui.page_switch import PageSwitch
         from welds.gui.pages.bench.page import make_bench_page
         from welds.gui.pages.heat.page import make_heat_page
         from welds.gui.pages.job.page import make_job_page
         from welds.gui.pages.log.page import LogParts
+        from welds.gui.pages.setup.heat_watch import HeatWatch
         from welds.gui.pages.setup.presenter import SetupPresenter
         from welds.gui.pages.setup.view import SetupView
         from welds.quantities.units import Units
@@ -193,6 +199,7 @@ class MainWindow(QMainWindow):
         self._connect_page(self.presenter, view, self._output)
         QTimer.singleShot(0, view, view.request.focus_metal)
         self.view = view
+        self._heat_watch = HeatWatch(setup, JobQueue(self), self)
 
     def _connect_page(self, presenter: "SetupPresenter", view: "SetupView", output: "CardOutput") -> None:
         assert self.commands is not None

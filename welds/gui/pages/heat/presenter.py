@@ -7,10 +7,10 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from welds.advice.card import Card
 from welds.advice.equipment import GENERIC, Equipment
 from welds.advice.heat.bead import Bead, bead_of
+from welds.advice.heat.check import heat_check
 from welds.advice.request import Joint
 from welds.errors import WeldsError
 from welds.gui.engine import Engine
-from welds.gui.pages.heat.disagree import heat_check
 from welds.gui.pages.heat.figures import numbers_csv
 from welds.gui.pages.heat.grounds import grounds_text
 from welds.gui.pages.heat.knobs import Knob, Knobs, knobs_of

@@ -1,12 +1,13 @@
 """The set-up page without its widgets: the request as it was typed, and the card that follows it."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QObject, Signal
 
 from welds.advice.card import Card
 from welds.advice.request import Request
+from welds.advice.setting import Check
 from welds.advice.validate import FIELDS
 from welds.errors import AmbiguousInputError, InputError, NotCoveredError, WeldsError
 from welds.gui.card_face import CardFace
@@ -51,6 +52,7 @@ class SetupPresenter(QObject):
     units_changed = Signal(object)
     understood = Signal(object)
     card_changed = Signal(object)
+    card_completed = Signal(object)
     refused = Signal(str, object)
     field_error = Signal(str, str)
     readings_offered = Signal(str, object)
@@ -184,6 +186,12 @@ class SetupPresenter(QObject):
     def thickness_marks(self) -> tuple[tuple[float, str], ...]:
         """Return the named thicknesses of the metal in hand."""
         return self._engine.thickness_marks(self._text("metal"), self._units)
+
+    def add_checks(self, checks: tuple[Check, ...]) -> None:
+        """Put checks that took longer than the card itself on the card on screen, unless it is an old one."""
+        if self._card is not None and not self._is_stale and checks:
+            self._card = replace(self._card, checks=(*self._card.checks, *checks))
+            self.card_completed.emit(self._face(self._card))
 
     def _answer(self) -> None:
         self._nearest = None

@@ -63,6 +63,7 @@ class SetupView(QWidget):
         presenter.units_changed.connect(lambda _units: self._show_marks())
         presenter.understood.connect(self._on_understood)
         presenter.card_changed.connect(self._on_card_changed)
+        presenter.card_completed.connect(self._on_card_changed)
         presenter.refused.connect(self._on_refused)
         presenter.field_error.connect(self._on_field_error)
         presenter.readings_offered.connect(self._on_readings_offered)
