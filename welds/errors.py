@@ -57,9 +57,7 @@ class OutsideValidityError(WeldsError):
 class ReferenceDataError(WeldsError):
     """A table cannot be trusted: file, row and column say where."""
 
-    def __init__(
-        self, file: str, problem: str, row: int | None = None, column: str | None = None
-    ) -> None:
+    def __init__(self, file: str, problem: str, row: int | None = None, column: str | None = None) -> None:
         self.file = file
         self.row = row
         self.column = column

@@ -49,9 +49,7 @@ class JobPlan:
         return sum(turn.is_done for turn in self.turns)
 
 
-def plan_job(
-    job: Job, tables: Tables, equipment: Equipment = GENERIC, past: Past | None = None
-) -> JobPlan:
+def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC, past: Past | None = None) -> JobPlan:
     """Return the plan, its cards moved by past welds; raises InputError where the order runs in a circle."""
     past = past or Past()
     turns = ordered(job)
