@@ -28,7 +28,20 @@ check lint -m ruff check .
 check types -m mypy
 check layers -c 'from importlinter.cli import lint_imports_command as main; main()'
 
-case ${1:-} in quick) shift; set -- -m "not slow" "$@" ;; esac
-"$venv/bin/python" -m pytest "$@" || failed="$failed tests"
+case ${1:-} in quick) shift; chosen=yes ;; *) chosen= ;; esac
+tests() { "$venv/bin/python" -m pytest ${chosen:+-m "not slow"} "$@"; }
+
+if [ $# -gt 0 ]; then
+  tests "$@" || failed="$failed tests"
+else  # the window's tests on one core, all others on another; shown one after the other
+  window="tests/gui tests/screens tests/bench"
+  said=$(mktemp)
+  trap 'rm -f "$said"' EXIT
+  tests -p no:cacheprovider $window >"$said" 2>&1 &
+  aside=$!
+  tests $(printf -- '--ignore=%s ' $window) || failed="$failed tests"
+  wait "$aside" || failed="$failed window-tests"
+  cat "$said"
+fi
 
 [ -z "$failed" ] || { printf 'failed:%s\n' "$failed"; exit 1; }
