@@ -1,4 +1,4 @@
-"""The advice beside every schedule row the tables hold.
+"""The advice beside every schedule row that it pools; rows only shown are not scored here.
 
 Documents: those named in data/sources.yaml for data/tables/tig_schedules.csv and mig_schedules.csv, among
 them [NIMI_WELDER_TT_191] training textbook p. 178, [GAS_HB_2017] handbook pp. 40-41, [MATHERS_2002_T6_5] and
@@ -30,7 +30,7 @@ def test_every_pooled_row_is_scored(tables, all_scores):
 def test_rows_lie_near_the_start(all_scores, capsys):
     middle, ninth, overlap = summary(all_scores)
     with capsys.disabled():
-        print(f"\nall rows: median {middle:.1%}, nine in ten within {ninth:.1%}, overlap {overlap:.1%}")
+        print(f"\npooled rows: median {middle:.1%}, nine in ten within {ninth:.1%}, overlap {overlap:.1%}")
         print(table(all_scores))
     assert middle <= 0.08
     assert ninth <= 0.20
