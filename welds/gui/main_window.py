@@ -264,6 +264,13 @@ class MainWindow(QMainWindow):
         self.presenter.restore(fields, self.presenter.units)
         self._show_page(SETUP)
 
+    def log_what_is_shown(self) -> None:
+        """Write down a weld made by the chosen column, where columns are in front, or the set-up's card."""
+        if self.pages is not None and self.pages.front == COMPARE and self.compare_view is not None:
+            self.compare_view.log_column()
+        elif self.log is not None:
+            self.log.log_this_weld()
+
     def _on_log_wanted(self, card: "Card") -> None:
         """Write down a weld made by a column's card."""
         if self.log is not None and self.comparing is not None:

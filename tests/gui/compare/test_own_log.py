@@ -5,6 +5,7 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QPointF
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from tests.gui.compare.conftest import CARD
@@ -173,11 +174,16 @@ def test_the_pointer_reads_an_own_weld(page, qtbot, logged, units):
     assert "your weld of 2025-03-01" in page.curves.value()
 
 
-def test_a_column_is_logged_in_the_form_of_the_set_up_page(window):
+@pytest.mark.parametrize("is_typed", [False, True], ids=["button", "Ctrl+L"])
+def test_a_column_is_logged_in_the_form_of_the_set_up_page(window, is_typed):
     window.pages.show(COMPARE)
     titles = window.comparing.shown.titles
     window.compare_view.table.choose_column(titles.index("Tee"))
-    window.compare_view.why.log_button.click()
+    if is_typed:
+        keys = QKeySequence("Ctrl+L")
+        next(each for each in window.findChildren(QShortcut) if each.key() == keys).activated.emit()
+    else:
+        window.compare_view.why.log_button.click()
     dialog = window.log.entering.dialog
     assert dialog is not None
     assert dialog.form.texts["joint"] == "tee"

@@ -117,7 +117,7 @@ class CompareView(QWidget):
         why.moved.connect(self._on_moved)
         why.removed.connect(lambda: presenter.remove(self._column()))
         why.opened.connect(lambda: self.card_opened.emit(presenter.fields_of(self._column())))
-        why.log_wanted.connect(self._on_log_wanted)
+        why.log_wanted.connect(self.log_column)
         why.printed.connect(lambda: self._output.print_column(self._column()))
         why.saved.connect(lambda: self._output.save_column(self._column()))
         self.equal_rows.toggled.connect(self._on_equal_rows_toggled)
@@ -180,7 +180,8 @@ class CompareView(QWidget):
         self._presenter.move(column, column + step)
         self.table.choose_column(column + step)
 
-    def _on_log_wanted(self) -> None:
+    def log_column(self) -> None:
+        """Ask to write down a weld made by the chosen column's card."""
         shown = self._presenter.shown
         card = shown.comparison.columns[self._column()].card if shown is not None else None
         if card is not None:

@@ -76,9 +76,9 @@ class LogParts(QObject):
             self.past.shown.connect(strip.show_past)
             strip.learning_toggled.connect(self._on_learning_toggled)
         strip.log_wanted.connect(self._on_log_wanted)
-        setup_view.card.log_wanted.connect(self._on_log_this_weld)
+        setup_view.card.log_wanted.connect(self.log_this_weld)
         shortcut = QShortcut(QKeySequence("Ctrl+L"), window)
-        shortcut.activated.connect(self._on_log_this_weld)
+        shortcut.activated.connect(window.log_what_is_shown)
         if window.commands is not None:
             window.commands.shortcuts.append(("Ctrl+L", self.tr("Log this weld")))
         self._timers = [
@@ -150,7 +150,8 @@ class LogParts(QObject):
         if self.past is not None:
             self.past.set_on(on)
 
-    def _on_log_this_weld(self) -> None:
+    def log_this_weld(self) -> None:
+        """Write down a weld made by the card on the set-up page, where that is up to date."""
         if self._setup.card is not None and not self._setup.is_stale:
             self.entering.log_card(self._setup.card, self._setup.units)
 
