@@ -8,6 +8,7 @@ import sys
 
 import pytest
 
+from tests.cli.conftest import Result
 from welds.cli.main import main
 
 CORNER = (
@@ -25,25 +26,16 @@ MUDGUARD = {
 }
 
 
-class Answer:
-    def __init__(self, code: int, out: str, err: str) -> None:
-        self.code, self.out, self.err = code, out, err
-
-    @property
-    def json(self):
-        return json.loads(self.out)
-
-
 @pytest.fixture
 def run(capsys, monkeypatch, own_folders):
     """Return a caller of the command line; `given` goes to standard input."""
 
-    def call(*argv: str, given: object = None, write_pdf=None) -> Answer:
+    def call(*argv: str, given: object = None, write_pdf=None) -> Result:
         text = given if isinstance(given, str) else json.dumps(given) if given is not None else ""
         monkeypatch.setattr("sys.stdin", io.TextIOWrapper(io.BytesIO(text.encode())))
         code = main(["log", *argv], open_window=lambda: 0, write_pdf=write_pdf or (lambda *_: None))
         said = capsys.readouterr()
-        return Answer(code, said.out, said.err)
+        return Result(code, said.out, said.err)
 
     return call
 

@@ -126,7 +126,8 @@ def test_an_answer_to_an_earlier_card_is_dropped(watch_over, qtbot):
     assert "heat picture" not in page.names
 
 
-def test_a_refusal_meanwhile_keeps_the_old_card_grey(watch_over, qtbot):
+def held_up(watch_over, qtbot):
+    """Return a page whose check has begun and waits, and the event that lets it answer."""
     begun, go_on = threading.Event(), threading.Event()
 
     def check(_card, _tables, _equipment):
@@ -136,6 +137,11 @@ def test_a_refusal_meanwhile_keeps_the_old_card_grey(watch_over, qtbot):
 
     page = watch_over(check)
     qtbot.waitUntil(begun.is_set)
+    return page, go_on
+
+
+def test_a_refusal_meanwhile_keeps_the_old_card_grey(watch_over, qtbot):
+    page, go_on = held_up(watch_over, qtbot)
     page.setup.set_field("thickness", "nonsense")
     go_on.set()
     page.watch.stop()
@@ -148,15 +154,7 @@ def test_a_refusal_meanwhile_keeps_the_old_card_grey(watch_over, qtbot):
 
 
 def test_other_units_while_it_is_worked_out_bring_one_line_not_two(watch_over, qtbot):
-    begun, go_on = threading.Event(), threading.Event()
-
-    def check(_card, _tables, _equipment):
-        begun.set()
-        go_on.wait(10)
-        return SAID
-
-    page = watch_over(check)
-    qtbot.waitUntil(begun.is_set)
+    page, go_on = held_up(watch_over, qtbot)
     page.setup.switch_units()
     go_on.set()
     qtbot.waitUntil(lambda: SAID.text in page.lines)

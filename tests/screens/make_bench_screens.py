@@ -1,10 +1,10 @@
 """Pictures of the bench page, for eyes: python tests/screens/make_bench_screens.py --folder DIR."""
 
-import argparse
 import os
 import sys
 import tempfile
 from dataclasses import replace
+from functools import partial
 from itertools import product
 from pathlib import Path
 
@@ -16,9 +16,10 @@ from PySide6.QtCore import QSettings  # noqa: E402
 from PySide6.QtGui import QPixmap  # noqa: E402
 from PySide6.QtWidgets import QApplication  # noqa: E402
 
+from tests.screens.writing import read_options, write_pictures  # noqa: E402
 from welds.bench.templates import USUAL, starting_bench  # noqa: E402
 from welds.gui.bench_in_use import BenchInUse  # noqa: E402
-from welds.gui.engine import Engine, load_engine  # noqa: E402
+from welds.gui.engine import Engine  # noqa: E402
 from welds.gui.main_window import MainWindow  # noqa: E402
 from welds.gui.memory import LastUse, Memory  # noqa: E402
 from welds.gui.outfit import Outfit  # noqa: E402
@@ -73,22 +74,19 @@ def picture(
 
 
 def main() -> int:
-    """Write the pictures."""
-    options = argparse.ArgumentParser(description=__doc__)
-    options.add_argument("--folder", type=Path, required=True, help="where the PNG files go")
-    chosen = options.parse_args()
-    application = QApplication.instance() or QApplication([])
-    assert isinstance(application, QApplication)
-    engine = load_engine(None)
-    chosen.folder.mkdir(parents=True, exist_ok=True)
+    """Write the pictures that the options ask for."""
     with tempfile.TemporaryDirectory() as configuration:
-        for state, size, theme in product(STATES, SIZES, ("light", "dark")):
-            file = chosen.folder / f"bench-{state}-{size[0]}x{size[1]}-{theme}.png"
-            if not picture(application, engine, state, size, theme, Path(configuration)).save(str(file)):
-                print(f"{file} cannot be written", file=sys.stderr)
-                return 1
-            print(file)
-    return 0
+        folder = Path(configuration)
+        return write_pictures(
+            read_options(str(__doc__)),
+            (
+                (
+                    f"bench-{state}-{size[0]}x{size[1]}-{theme}",
+                    partial(picture, state=state, size=size, theme=theme, folder=folder),
+                )
+                for state, size, theme in product(STATES, SIZES, ("light", "dark"))
+            ),
+        )
 
 
 if __name__ == "__main__":

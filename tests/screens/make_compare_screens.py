@@ -1,11 +1,11 @@
 """Pictures of the page of columns, for eyes: python tests/screens/make_compare_screens.py --folder DIR."""
 
-import argparse
 import os
 import sys
 import tempfile
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 from itertools import product
 from pathlib import Path
 
@@ -17,7 +17,8 @@ from PySide6.QtCore import QSettings  # noqa: E402
 from PySide6.QtGui import QPixmap  # noqa: E402
 from PySide6.QtWidgets import QApplication  # noqa: E402
 
-from welds.gui.engine import Engine, load_engine  # noqa: E402
+from tests.screens.writing import read_options, write_pictures  # noqa: E402
+from welds.gui.engine import Engine  # noqa: E402
 from welds.gui.main_window import COMPARE, MainWindow  # noqa: E402
 from welds.gui.memory import LastUse, Memory  # noqa: E402
 from welds.gui.outfit import Outfit  # noqa: E402
@@ -110,26 +111,15 @@ def picture(
 
 def main() -> int:
     """Write the pictures that the options ask for."""
-    options = argparse.ArgumentParser(description=__doc__)
-    options.add_argument("--folder", type=Path, required=True, help="where the PNG files go")
-    options.add_argument("--only", default="", help="only screens whose name holds this text")
-    chosen = options.parse_args()
-    application = QApplication.instance() or QApplication([])
-    assert isinstance(application, QApplication)
-    engine = load_engine(None)
-    chosen.folder.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory() as configuration:
-        for name, case, size, theme, units in all_screens():
-            if chosen.only not in name:
-                continue
-            file = chosen.folder / f"{name}.png"
-            if not picture(application, engine, case, size, theme, units, Path(configuration)).save(
-                str(file)
-            ):
-                print(f"{file} cannot be written", file=sys.stderr)
-                return 1
-            print(file)
-    return 0
+        folder = Path(configuration)
+        return write_pictures(
+            read_options(str(__doc__)),
+            (
+                (name, partial(picture, case=case, size=size, theme=theme, units=units, folder=folder))
+                for name, case, size, theme, units in all_screens()
+            ),
+        )
 
 
 if __name__ == "__main__":

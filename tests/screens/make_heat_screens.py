@@ -1,11 +1,11 @@
 """Pictures of the weld preview, for eyes: python tests/screens/make_heat_screens.py --folder DIR."""
 
-import argparse
 import os
 import sys
 import time
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import partial
 from itertools import product
 from pathlib import Path
 
@@ -16,7 +16,8 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 from PySide6.QtGui import QPixmap  # noqa: E402
 from PySide6.QtWidgets import QApplication, QMainWindow  # noqa: E402
 
-from welds.gui.engine import Engine, load_engine  # noqa: E402
+from tests.screens.writing import read_options, write_pictures  # noqa: E402
+from welds.gui.engine import Engine  # noqa: E402
 from welds.gui.pages.heat.page import make_heat_page  # noqa: E402
 from welds.gui.pages.heat.view import HeatView  # noqa: E402
 from welds.gui.pages.setup.presenter import SetupPresenter  # noqa: E402
@@ -124,26 +125,15 @@ def picture(
 
 def main() -> int:
     """Write the pictures that the options ask for."""
-    options = argparse.ArgumentParser(description=__doc__)
-    options.add_argument("--folder", type=Path, required=True, help="where the PNG files go")
-    options.add_argument("--only", default="", help="only screens whose name holds this text")
-    options.add_argument("--quick", action="store_true", help="one picture a case: small, light, metric")
-    chosen = options.parse_args()
-    application = QApplication.instance() or QApplication([])
-    assert isinstance(application, QApplication)
-    engine = load_engine(None)
-    chosen.folder.mkdir(parents=True, exist_ok=True)
-    for name, case, size, theme, units in all_screens():
-        if chosen.only not in name or (
-            chosen.quick and (size, theme, units) != (SIZES[0], "light", "metric")
-        ):
-            continue
-        file = chosen.folder / f"{name}.png"
-        if not picture(application, engine, case, size, theme, units).save(str(file)):
-            print(f"{file} cannot be written", file=sys.stderr)
-            return 1
-        print(file)
-    return 0
+    chosen = read_options(str(__doc__), quick="one picture a case: small, light, metric")
+    return write_pictures(
+        chosen,
+        (
+            (name, partial(picture, case=case, size=size, theme=theme, units=units))
+            for name, case, size, theme, units in all_screens()
+            if not chosen.quick or (size, theme, units) == (SIZES[0], "light", "metric")
+        ),
+    )
 
 
 if __name__ == "__main__":

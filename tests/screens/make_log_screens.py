@@ -3,11 +3,11 @@
 The welds are invented for the demo: the yard's console box, bait tank, rod rack, mudguards, winch post.
 """
 
-import argparse
 import os
 import sys
 import tempfile
 from collections.abc import Callable, Iterator, Mapping
+from functools import partial
 from itertools import product
 from pathlib import Path
 
@@ -19,7 +19,8 @@ from PySide6.QtCore import QSettings  # noqa: E402
 from PySide6.QtGui import QPixmap  # noqa: E402
 from PySide6.QtWidgets import QApplication  # noqa: E402
 
-from welds.gui.engine import Engine, load_engine  # noqa: E402
+from tests.screens.writing import read_options, write_pictures  # noqa: E402
+from welds.gui.engine import Engine  # noqa: E402
 from welds.gui.main_window import MainWindow  # noqa: E402
 from welds.gui.memory import LastUse, Memory  # noqa: E402
 from welds.gui.outfit import Outfit  # noqa: E402
@@ -212,31 +213,30 @@ def picture(
     return grabbed
 
 
+def picture_at_home(
+    application: QApplication, engine: Engine, case: str, size: tuple[int, int], theme: str, units: str
+) -> QPixmap:
+    """Return the picture with a fresh log of the yard's welds in a throw-away home."""
+    with tempfile.TemporaryDirectory() as home:
+        os.environ["XDG_DATA_HOME"] = home
+        bead = Path(home) / "console-box-corner.png"
+        draw_bead(bead)
+        fill(str(Path(home) / "yard.db"), engine, bead)
+        return picture(application, engine, case, size, theme, units, Path(home))
+
+
 def main() -> int:
     """Write the pictures that the options ask for."""
-    options = argparse.ArgumentParser(description=__doc__)
-    options.add_argument("--folder", type=Path, required=True, help="where the PNG files go")
-    options.add_argument("--only", default="", help="only screens whose name holds this text")
-    chosen = options.parse_args()
-    application = QApplication.instance() or QApplication([])
-    assert isinstance(application, QApplication)
-    engine = load_engine(None)
-    chosen.folder.mkdir(parents=True, exist_ok=True)
-    for case, size, theme, units in all_screens():
-        name = f"log-{case}-{size[0]}x{size[1]}-{theme}-{units}"
-        if chosen.only not in name:
-            continue
-        with tempfile.TemporaryDirectory() as home:
-            os.environ["XDG_DATA_HOME"] = home
-            bead = Path(home) / "console-box-corner.png"
-            draw_bead(bead)
-            fill(str(Path(home) / "yard.db"), engine, bead)
-            file = chosen.folder / f"{name}.png"
-            if not picture(application, engine, case, size, theme, units, Path(home)).save(str(file)):
-                print(f"{file} cannot be written", file=sys.stderr)
-                return 1
-            print(file)
-    return 0
+    return write_pictures(
+        read_options(str(__doc__)),
+        (
+            (
+                f"log-{case}-{size[0]}x{size[1]}-{theme}-{units}",
+                partial(picture_at_home, case=case, size=size, theme=theme, units=units),
+            )
+            for case, size, theme, units in all_screens()
+        ),
+    )
 
 
 if __name__ == "__main__":

@@ -1,11 +1,11 @@
 """Pictures of the set-up page, for eyes: python tests/screens/make_screens.py --folder DIR [--quick]."""
 
-import argparse
 import os
 import sys
 import tempfile
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from functools import partial
 from itertools import product
 from pathlib import Path
 
@@ -17,7 +17,8 @@ from PySide6.QtCore import QSettings  # noqa: E402
 from PySide6.QtGui import QPixmap  # noqa: E402
 from PySide6.QtWidgets import QApplication  # noqa: E402
 
-from welds.gui.engine import Engine, load_engine  # noqa: E402
+from tests.screens.writing import read_options, write_pictures  # noqa: E402
+from welds.gui.engine import Engine  # noqa: E402
 from welds.gui.main_window import MainWindow  # noqa: E402
 from welds.gui.memory import LastUse, Memory  # noqa: E402
 from welds.gui.outfit import Outfit  # noqa: E402
@@ -88,30 +89,18 @@ def picture(application: QApplication, engine: Engine, screen: Screen, folder: P
 
 def main() -> int:
     """Write the pictures that the options ask for."""
-    options = argparse.ArgumentParser(description=__doc__)
-    options.add_argument("--folder", type=Path, required=True, help="where the PNG files go")
-    options.add_argument("--quick", action="store_true", help="one picture a request: small, light, metric")
-    options.add_argument("--only", default="", help="only screens whose name holds this text")
-    chosen = options.parse_args()
-    application = QApplication.instance() or QApplication([])
-    assert isinstance(application, QApplication)
-    engine = load_engine(None)
-    chosen.folder.mkdir(parents=True, exist_ok=True)
-    screens = [screen for screen in all_screens() if chosen.only in screen.name]
-    if chosen.quick:
-        screens = [
-            each
-            for each in screens
-            if each.size == SIZES[0] and (each.theme, each.units) == ("light", "metric")
-        ]
+    chosen = read_options(str(__doc__), quick="one picture a request: small, light, metric")
     with tempfile.TemporaryDirectory() as configuration:
-        for screen in screens:
-            file = chosen.folder / f"{screen.name}.png"
-            if not picture(application, engine, screen, Path(configuration)).save(str(file)):
-                print(f"{file} cannot be written", file=sys.stderr)
-                return 1
-            print(file)
-    return 0
+        folder = Path(configuration)
+        return write_pictures(
+            chosen,
+            (
+                (screen.name, partial(picture, screen=screen, folder=folder))
+                for screen in all_screens()
+                if not chosen.quick
+                or (screen.size, screen.theme, screen.units) == (SIZES[0], "light", "metric")
+            ),
+        )
 
 
 if __name__ == "__main__":

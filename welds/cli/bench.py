@@ -10,9 +10,8 @@ from welds.advice.equipment import Machine, Shelf
 from welds.bench.bench import Bench
 from welds.cli.arguments import Parser, add_common
 from welds.cli.output import print_json, print_text
-from welds.cli.session import check_common
+from welds.cli.session import check_common, open_tables
 from welds.errors import BenchFileError, InputError, nearest
-from welds.reference.tables import Tables
 
 DESCRIPTION = "Your machines and shelf: init, show, check. Every card is fitted to the machine in use."
 
@@ -46,7 +45,7 @@ def _init(options: argparse.Namespace) -> None:
     path = _path(options)
     if path.exists():
         raise InputError("welds bench init", path, "a file that is not there yet; yours is left as it is")
-    kept = save_bench(starting_bench(options.template or USUAL), _tables(), path)
+    kept = save_bench(starting_bench(options.template or USUAL), open_tables(), path)
     if options.json:
         print_json({"file": str(path), "machines": [machine.name for machine in _there(kept.bench).machines]})
         return
@@ -57,7 +56,7 @@ def _show(options: argparse.Namespace) -> None:
     from welds.bench.keep import own_bench
     from welds.bench.load import load_bench
 
-    tables, path, trouble = _tables(), _path(options), ""
+    tables, path, trouble = open_tables(), _path(options), ""
     if options.bench is not None:
         bench: Bench | None = load_bench(path, tables)
     else:
@@ -80,7 +79,7 @@ def _check(options: argparse.Namespace) -> int:
 
     path = _path(options)
     try:
-        _, faults = check_bench(bench_text(path), str(path), _tables())
+        _, faults = check_bench(bench_text(path), str(path), open_tables())
     except BenchFileError as error:
         faults = [error]
     if options.json:
@@ -97,13 +96,6 @@ def _path(options: argparse.Namespace) -> Path:
     from welds.bench.keep import bench_file
 
     return bench_file() if options.bench is None else Path(options.bench)
-
-
-def _tables() -> Tables:
-    from welds.bench.folders import tables_folder
-    from welds.reference.load import load_tables
-
-    return load_tables(tables_folder())
 
 
 def _there(bench: Bench | None) -> Bench:

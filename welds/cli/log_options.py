@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from welds.cli.arguments import Once, Parser, add_common, add_file
 from welds.cli.request_options import add_request
-from welds.cli.session import check_common
+from welds.cli.session import check_common, open_tables
 from welds.errors import InputError, LogbookUnavailableError
 from welds.logbook.offers import CHOOSE
 from welds.quantities.units import Units
@@ -64,10 +64,7 @@ class Context:
     @cached_property
     def tables(self) -> "Tables":
         """The reference tables with the person's own rows."""
-        from welds.bench.folders import tables_folder
-        from welds.reference.load import load_tables
-
-        return load_tables(tables_folder())
+        return open_tables()
 
     @cached_property
     def asked_units(self) -> Units | None:

@@ -38,17 +38,23 @@ def check_common(options: argparse.Namespace) -> Units | None:
     return Units(options.units)
 
 
+def open_tables() -> Tables:
+    """Load the shipped tables with the person's own rows over them."""
+    from welds.bench.folders import tables_folder
+    from welds.reference.load import load_tables
+
+    return load_tables(tables_folder())
+
+
 def open_session(options: argparse.Namespace) -> Session:
     """Load the tables, the person's own rows over them, and the bench: the named file, else the person's own.
 
     Where the person's own has mistakes, the last good one is used and said so on standard error.
     """
-    from welds.bench.folders import tables_folder
     from welds.bench.keep import equipment_for
-    from welds.reference.load import load_tables
 
     units = check_common(options)
-    tables = load_tables(tables_folder())
+    tables = open_tables()
     equipment = equipment_for(options.bench, tables)
     if equipment.trouble:
         print(f"welds: {' '.join(equipment.trouble.split())}", file=sys.stderr)

@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING
 
 from welds.advice.evidence import Evidence
 from welds.advice.request import Process, Request
-from welds.errors import InputError
 from welds.job.job import Job
 from welds.logbook.entry import Entry
 from welds.reference.metals import find_metal
@@ -37,16 +36,9 @@ def read_past(job: Job, log: "Logbook", tables: Tables, *, is_learning: bool = T
     named = dict.fromkeys(word for task in job.tasks for word in task.links.log)
     return Past(
         {kind: evidence_for(log, request, tables) for kind, request in requests.items()},
-        {word: _entry(log, word) for word in named},
+        {word: log.find(word) for word in named},
     )
 
 
 def _kind(request: Request, tables: Tables) -> tuple[Process, str]:
     return request.process, find_metal(tables, request.metal).family
-
-
-def _entry(log: "Logbook", word: str) -> Entry | None:
-    try:
-        return log.get(word)
-    except InputError:
-        return None

@@ -168,6 +168,13 @@ class Logbook:
         """
         return self.store.read(lambda connection: find_entry(connection, name))
 
+    def find(self, name: str | int) -> Entry | None:
+        """Return the entry as `get` does, or None where that would raise InputError."""
+        try:
+            return self.get(name)
+        except InputError:
+            return None
+
     def count(self) -> int:
         """Return the number of entries."""
         return self.store.read(

@@ -29,6 +29,18 @@ class Basis(StrEnum):
         return self.rank <= _ORDER[Basis.DERIVED]
 
 
+class GradedCells:
+    """A row whose cells may carry grades of their own: for classes with `basis` and `cell_bases`."""
+
+    __slots__ = ()
+    basis: Basis
+    cell_bases: tuple[tuple[str, Basis], ...]
+
+    def basis_of(self, column: str) -> Basis:
+        """Return the grade of one cell: its own where the row states one, else the row's."""
+        return dict(self.cell_bases).get(column, self.basis)
+
+
 _ORDER = {grade: rank for rank, grade in enumerate(Basis)}
 _MEANINGS = {
     Basis.PRINTED: "read in the document itself",

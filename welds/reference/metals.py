@@ -5,12 +5,12 @@ from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from welds.errors import InputError, nearest
-from welds.reference.basis import Basis
+from welds.reference.basis import Basis, GradedCells
 from welds.reference.tables import Tables
 
 
 @dataclass(frozen=True, slots=True)
-class Metal:
+class Metal(GradedCells):
     """One base metal; properties near 20 degC, in the units their names end in.
 
     `temper` is the one asked for, or the usual one. `heat_softens` says what the arc takes away beside the
@@ -53,10 +53,6 @@ class Metal:
     def is_weldable(self) -> bool:
         """False where the answer is a refusal."""
         return self.weldability != "X"
-
-    def basis_of(self, column: str) -> Basis:
-        """Return the grade of one property: its own where the row states one, else the row's."""
-        return dict(self.cell_bases).get(column, self.basis)
 
 
 _PREFIX = re.compile(r"^(en-?aw-?|alloy-?|aisi-?|aa-?|sae-?|type-?)(?=\d)")

@@ -3,12 +3,12 @@
 from dataclasses import dataclass
 from typing import ClassVar
 
-from welds.reference.basis import Basis
+from welds.reference.basis import Basis, GradedCells
 from welds.reference.tables import Tables
 
 
 @dataclass(frozen=True, slots=True)
-class SupplyRow:
+class SupplyRow(GradedCells):
     """One figure with its spread; phases and duty cycle are None where the row does not depend on them."""
 
     TABLE: ClassVar[str] = "supply"
@@ -26,10 +26,6 @@ class SupplyRow:
     source_id: str
     basis: Basis
     note: str
-
-    def basis_of(self, column: str) -> Basis:
-        """Return the grade of one cell: its own where the row states one, else the row's."""
-        return dict(self.cell_bases).get(column, self.basis)
 
 
 def supply_row(tables: Tables, topic: str, kind: str, phases: int, output: str) -> SupplyRow | None:

@@ -3,12 +3,12 @@
 from dataclasses import dataclass
 from typing import ClassVar
 
-from welds.reference.basis import Basis
+from welds.reference.basis import Basis, GradedCells
 from welds.reference.tables import Tables
 
 
 @dataclass(frozen=True, slots=True)
-class TungstenType:
+class TungstenType(GradedCells):
     """One electrode type by its ISO 6848 code; `standing` is our order of preference, 1 first."""
 
     TABLE: ClassVar[str] = "tungstens"
@@ -25,10 +25,6 @@ class TungstenType:
     source_id: str
     basis: Basis
     cell_bases: tuple[tuple[str, Basis], ...]
-
-    def basis_of(self, column: str) -> Basis:
-        """Return the grade of one cell: its own where the row states one, else the row's."""
-        return dict(self.cell_bases).get(column, self.basis)
 
 
 @dataclass(frozen=True, slots=True)

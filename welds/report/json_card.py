@@ -6,10 +6,10 @@ from welds.advice.card import Card
 from welds.advice.request import Request
 from welds.advice.setting import Caution, Setting
 from welds.report.learned_json import learned_json
+from welds.report.plain_number import plain_number
 
 SCHEMA = "welds.card/1"
 SCHEMA_FILE = "schema/card.json"
-_DIGITS = 6
 
 Json = dict[str, Any]
 
@@ -78,9 +78,9 @@ def setting_json(setting: Setting) -> Json:
     if setting.band is not None:
         band = setting.band
         figure = {
-            "low": _number(band.low),
-            "start": _number(band.start),
-            "high": _number(band.high),
+            "low": plain_number(band.low),
+            "start": plain_number(band.start),
+            "high": plain_number(band.high),
             "unit": band.unit,
         }
     else:
@@ -99,7 +99,7 @@ def setting_json(setting: Setting) -> Json:
         "reasons": [
             {
                 "text": reason.text,
-                "factor": None if reason.factor is None else _number(reason.factor),
+                "factor": None if reason.factor is None else plain_number(reason.factor),
                 "source": reason.source,
             }
             for reason in setting.reasons
@@ -109,10 +109,5 @@ def setting_json(setting: Setting) -> Json:
 
 def _scalar(value: str | float | bool) -> str | float | bool:
     if isinstance(value, float):
-        return int(value) if value.is_integer() else _number(value)
+        return int(value) if value.is_integer() else plain_number(value)
     return value
-
-
-def _number(value: float) -> float:
-    """Return the number without the dust of binary arithmetic: six significant digits."""
-    return float(f"{value:.{_DIGITS}g}")

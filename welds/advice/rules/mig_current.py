@@ -13,6 +13,7 @@ from welds.advice.reach import refuse_hopeless
 from welds.advice.reading_words import alone
 from welds.advice.request import Joint, Process
 from welds.advice.setting import Reason, Setting
+from welds.advice.unlike_thickness import unlike_thickness
 from welds.advice.words import both, joined
 from welds.quantities.band import Band
 from welds.reference.basis import Basis, weakest
@@ -49,13 +50,7 @@ def _seam(case: Case, so_far: SoFar) -> Setting:
         reasons.append(Reason(f"{wire:g} mm wire instead of {REFERENCE_WIRE_MM:g} mm", ratio))
         factor *= ratio
     if case.thick_mm > case.thin_mm:
-        reasons.append(
-            Reason(
-                f"{both(case.thin_mm)} on {both(case.thick_mm)} draws heat like two pieces of"
-                f" {both(case.effective_mm)}; aim at the thicker one",
-                source="COMMON_PRACTICE",
-            )
-        )
+        reasons.append(unlike_thickness(case))
         grades.append(Basis.PRACTICE)
     alloy = case.tables.derived(build_alloy_factors)
     own = [alloy[metal.id] for metal in case.metals if metal.family == case.family]

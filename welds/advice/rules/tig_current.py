@@ -14,6 +14,7 @@ from welds.advice.reading_words import alone
 from welds.advice.request import Hand, Joint, Process
 from welds.advice.setting import Reason, Setting
 from welds.advice.tig_seams import Series, TigSeams, build_tig_seams
+from welds.advice.unlike_thickness import unlike_thickness
 from welds.advice.words import both, joined
 from welds.errors import NotCoveredError
 from welds.quantities.band import Band
@@ -55,13 +56,7 @@ def demand(
     if len(readings) > 1:
         reasons.append(Reason("unlike metals: the middle between the two"))
     if case.thick_mm > case.thin_mm:
-        reasons.append(
-            Reason(
-                f"{both(case.thin_mm)} on {both(case.thick_mm)} draws heat like two pieces of"
-                f" {both(case.effective_mm)}; aim at the thicker one",
-                source="COMMON_PRACTICE",
-            )
-        )
+        reasons.append(unlike_thickness(case))
         grades.append(Basis.PRACTICE)
     factor = 1.0
     owner = seams.series(case.first, polarity, gas, case.request.hand, case.request.joint)

@@ -25,11 +25,11 @@ from welds.gui.drawing.strokes import (
     arrow_head,
     dashes,
     dimension,
+    fresh_paper,
     line,
     pen,
     polygon,
     sheet,
-    text_font,
 )
 from welds.gui.drawing.zone_key import ZoneWords, paint_key
 from welds.quantities.display import show
@@ -96,13 +96,7 @@ def paint_fused_zone(
     """Draw the section into the rectangle, nothing outside it."""
     if area.width() < LEAST_PX or area.height() < LEAST_PX:
         return
-    painter.save()
-    try:
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(area, QColor(ink.ground))
-        small = text_font(painter, ink.text_px * 0.9)
-        painter.setFont(small)
-        metrics = QFontMetricsF(small)
+    with fresh_paper(painter, area, ink, ink.text_px * 0.9) as metrics:
         inner = area.adjusted(10.0, 8.0, -10.0, -6.0)
         foot = paint_key(painter, inner, ink, heat, words, has_kept=scene.kept is not None)
         shape = _shape(scene)
@@ -119,8 +113,6 @@ def paint_fused_zone(
         _paint_temperatures(painter, scene, view, ink, inner)
         corner = QPointF(inner.right(), inner.bottom() - foot - 4.0)
         paint_scale_bar(painter, corner, view.scale, scene.units, ink)
-    finally:
-        painter.restore()
 
 
 def _shape(scene: ZoneScene) -> JointShape:

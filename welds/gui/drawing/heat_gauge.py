@@ -8,7 +8,7 @@ from PySide6.QtGui import QColor, QFontMetricsF, QLinearGradient, QPainter, QPol
 
 from welds.gui.drawing.heat_ink import HeatInk
 from welds.gui.drawing.ink import Ink
-from welds.gui.drawing.strokes import NO_PEN, dashes, line, pen, text_font
+from welds.gui.drawing.strokes import NO_PEN, dashes, fresh_paper, line, pen, text_font
 
 LEAST_PX = 60.0
 BAR_PX = 30.0
@@ -55,13 +55,8 @@ def paint_gauge(
     """Draw the gauge into the rectangle, nothing outside it."""
     if area.width() < LEAST_PX or area.height() < LEAST_PX:
         return
-    painter.save()
-    try:
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(area, QColor(ink.ground))
-        font = text_font(painter, ink.text_px)
-        painter.setFont(font)
-        row = QFontMetricsF(font).height()
+    with fresh_paper(painter, area, ink, ink.text_px) as metrics:
+        row = metrics.height()
         top = area.top() + row + 8.0
         bar = QRectF(area.left() + 14.0, top, area.width() - 28.0, BAR_PX)
         _paint_zones(painter, bar, scene, ink, heat)
@@ -73,8 +68,6 @@ def paint_gauge(
             hand = dashes(heat.kept, 2.4, 3.0, 2.0)
             line(painter, QPointF(x, bar.top() - 4.0), QPointF(x, bar.bottom() + 4.0), hand)
         _paint_hand(painter, bar, scene, ink)
-    finally:
-        painter.restore()
 
 
 def _paint_zones(painter: QPainter, bar: QRectF, scene: GaugeScene, ink: Ink, heat: HeatInk) -> None:

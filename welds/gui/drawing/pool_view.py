@@ -15,9 +15,9 @@ from welds.gui.drawing.strokes import (
     arrow_head,
     dashes,
     dimension,
+    fresh_paper,
     line,
     pen,
-    text_font,
 )
 from welds.quantities.units import Units
 
@@ -62,13 +62,8 @@ def paint_pool(
     """Draw the pool into the rectangle, nothing outside it."""
     if area.width() < LEAST_PX or area.height() < LEAST_PX:
         return
-    painter.save()
-    try:
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(area, QColor(ink.ground))
-        small = text_font(painter, ink.text_px * 0.9)
-        painter.setFont(small)
-        row = QFontMetricsF(small).height()
+    with fresh_paper(painter, area, ink, ink.text_px * 0.9) as metrics:
+        row = metrics.height()
         inner = area.adjusted(8.0, 8.0, -8.0, -6.0)
         plate = inner.adjusted(0.0, 0.0, 0.0, -row - 6.0)
         behind, ahead, side = scene.box_mm
@@ -90,8 +85,6 @@ def paint_pool(
         painter.setClipping(False)
         _paint_arc(painter, scene, view, ink)
         _paint_words(painter, scene, view, plate, inner, ink, words)
-    finally:
-        painter.restore()
 
 
 def _paint_track(

@@ -1,11 +1,12 @@
 """Lines, fills and hatching on a painter; everything is cut to shape by arithmetic, never by a clip."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from math import atan2, cos, hypot, pi, sin
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QFont, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
 
 from welds.gui.drawing.geometry import Outline, Point
 from welds.gui.drawing.ink import Ink
@@ -190,6 +191,20 @@ def arrow_head(painter: QPainter, tip: QPointF, direction: QPointF, size: float,
     painter.setPen(NO_PEN)
     painter.setBrush(QBrush(QColor(colour)))
     painter.drawPolygon(QPolygonF([tip, *wings]))
+
+
+@contextmanager
+def fresh_paper(painter: QPainter, area: QRectF, ink: Ink, text_px: float) -> Iterator[QFontMetricsF]:
+    """Fill the rectangle with the ground and set the letters; the painter is as it was afterwards."""
+    painter.save()
+    try:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillRect(area, QColor(ink.ground))
+        font = text_font(painter, text_px)
+        painter.setFont(font)
+        yield QFontMetricsF(font)
+    finally:
+        painter.restore()
 
 
 def text_font(painter: QPainter, px: float, bold: bool = False) -> QFont:

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import QObject, Signal
 
 from welds.advice.card import Card
-from welds.errors import InputError, WeldsError
+from welds.errors import WeldsError
 from welds.gui.engine import Engine
 from welds.gui.pages.log import words
 from welds.gui.pages.log.desk import LogDesk
@@ -19,7 +19,7 @@ from welds.quantities.units import Units
 
 if TYPE_CHECKING:
     from welds.gui.pages.log.entry_dialog import EntryDialog
-    from welds.logbook.logbook import Logbook, Receipt
+    from welds.logbook.logbook import Receipt
 
 USUAL = ("welder", "machine")
 """What is the same from one weld to the next, and remembered."""
@@ -67,13 +67,10 @@ class Entering(QObject):
             self._open(EntryForm.of_draft(self._engine, draft))
             return
 
-        def find(log: "Logbook") -> Entry | None:
-            try:
-                return log.get(uid)
-            except InputError:
-                return None
-
-        self._desk.ask(find, lambda entry: self._open(EntryForm.of_draft(self._engine, draft, entry)))
+        self._desk.ask(
+            lambda log: log.find(uid),
+            lambda entry: self._open(EntryForm.of_draft(self._engine, draft, entry)),
+        )
 
     def throw_away(self, name: str) -> None:
         """Forget a draft."""

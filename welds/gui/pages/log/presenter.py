@@ -356,14 +356,8 @@ class LogPresenter(QObject):
             return
         uid = self._detail.entry.uid
 
-        def work(log: "Logbook") -> Entry | None:
-            try:
-                return log.get(uid)
-            except InputError:
-                return None
-
         def done(entry: Entry | None) -> None:
             if self._detail is not None and self._detail.entry.uid == uid:
                 self.choose(entry)
 
-        self.desk.ask(work, done, "detail")
+        self.desk.ask(lambda log: log.find(uid), done, "detail")
