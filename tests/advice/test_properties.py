@@ -1,5 +1,6 @@
 """Properties that hold for every request in the domain, not for chosen ones."""
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -66,6 +67,23 @@ def test_every_request_gets_a_card_or_a_clear_refusal(tables, data):
             assert setting.band.low >= 0.0
     assert "current" in card.settings
     assert "filter_shade" in card.settings
+
+
+SOLD_MM = (
+    *(0.5, 0.6, 0.7, 0.75, 0.8, 0.9, 1.0, 1.2, 1.25, 1.5, 1.6, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0),
+    *(0.794, 1.27, 1.588, 2.032, 2.381, 3.175, 3.969, 4.763, 6.35, 9.525, 12.7),
+)
+"""Round sizes: rows print the same figure there, and a mean of them has the dust of binary arithmetic."""
+
+STANDING = ("1100", "5052", "6061", "low-carbon", "galvanised", "304", "copper", "titanium-2")
+
+
+@pytest.mark.parametrize("metal", STANDING)
+@pytest.mark.parametrize("process", Process)
+def test_sheet_as_sold_gets_a_card_or_a_clear_refusal_in_every_joint(tables, process, metal):
+    cards = [answered(Request(process, metal, mm, joint), tables) for mm in SOLD_MM for joint in Joint]
+    for card in cards:
+        assert card is None or card.settings["gas_flow"].band.low <= card.settings["gas_flow"].band.high
 
 
 @settings(max_examples=200)

@@ -164,7 +164,8 @@ def test_no_mistake_by_hand_is_more_than_a_line(tables, data) -> None:
             )
             lines[place] = f"{line.split(':')[0]}: {junk}"
         else:
-            lines[place] = line + data.draw(st.text(max_size=4))
+            typed = st.text(max_size=4).filter(lambda text: "None" not in text)  # a fault repeats it
+            lines[place] = line + data.draw(typed)
     bench, faults = check_bench("\n".join(lines), "bench.yaml", tables)
     assert (bench is None) == bool(faults)
     for fault in faults:

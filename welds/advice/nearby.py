@@ -63,10 +63,14 @@ def read_nearby(
     mean_low, mean_high = sum_low / total, sum_high / total
     start = (mean_low + mean_high) / 2
     apart = sqrt(max(0.0, sum_squares / total - start * start))
+    lowest = max(mean_low - apart, min(low for _, _, low, _ in weighed))
+    highest = min(mean_high + apart, max(high for _, _, _, high in weighed))
     return Nearby(
-        max(mean_low - apart, min(low for _, _, low, _ in weighed)),
-        start,
-        min(mean_high + apart, max(high for _, _, _, high in weighed)),
+        lowest,
+        min(
+            max(start, lowest), highest
+        ),  # a mean of equal figures may miss them by the dust of binary arithmetic
+        highest,
         max(grades, key=lambda grade: grades[grade]),
         tuple(row.row_id for _, row, _, _ in weighed[:8]),
         tuple(dict.fromkeys(row.source_id for _, row, _, _ in weighed)),
