@@ -166,3 +166,21 @@ def test_sources_stand_at_the_foot_of_every_form(chart) -> None:
         chart_markdown(chart, Units.METRIC),
     ):
         assert "Sources: DOC-1, DOC-2" in text.replace("\\", "")
+
+
+def test_a_cell_at_the_machines_limit_says_what_the_joint_wants(tig_card, answer) -> None:
+    def weak(request):
+        card = answer(request)
+        current = card.settings["current"]
+        limited = replace(current, wanted=current.band, band=current.band.clipped(None, 100.0))
+        return replace(card, settings=card.settings | {"current": limited})
+
+    chart = make_chart(tig_card.request, (2.0, 5.0), (Joint.BUTT,), weak)
+    reached, beyond = chart.cells
+    assert not any("wants" in text for text in cell_texts(reached, chart.request.process, Units.METRIC))
+    assert "joint wants 200 A" in cell_texts(beyond, chart.request.process, Units.METRIC)
+    for text in (chart_text(chart, Units.METRIC), chart_html(chart, Units.METRIC)):
+        assert "joint wants 200 A" in text
+        assert "its card says what can be done" in text
+    assert list(csv.DictReader(io.StringIO(chart_csv(chart))))[1]["note"] == "joint wants 200 A"
+    assert make_chart(tig_card.request, (2.0,), (Joint.BUTT,), weak).limit_note == ""

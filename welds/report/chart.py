@@ -42,6 +42,9 @@ THICKNESSES: Mapping[Units, tuple[str, ...]] = {
 }
 """Rows of a chart for which no thicknesses were named: sizes that sheet is sold in."""
 
+LIMITED = "joint wants"
+"""What stands in a cell before the current that the machine cannot be set to."""
+
 _CELL_WORDS = {"wire_diameter": "wire "}
 _ORDER = {severity: rank for rank, severity in enumerate(Severity)}
 
@@ -85,6 +88,14 @@ class Chart:
             source for cell in self.cells for setting in cell.settings.values() for source in setting.sources
         }
         return f"Sources: {', '.join(sorted(ids))}; `welds tables sources` describes them" if ids else ""
+
+    @property
+    def limit_note(self) -> str:
+        """What to do about a cell at the machine's limit, or nothing where there is none."""
+        units = Units.METRIC
+        if not any(cell.settings and limit_text(cell, self.request.process, units) for cell in self.cells):
+            return ""
+        return "Joint wants: more or less than the machine gives; its card says what can be done"
 
     @property
     def basis_note(self) -> str:
@@ -162,7 +173,19 @@ def cell_texts(cell: Cell, process: Process, units: Units) -> tuple[str, ...]:
     star = "" if cell.basis is None or cell.basis.is_published else "*"
     main = lines.pop("current")
     rest = ", ".join(f"{_CELL_WORDS.get(name, '')}{line.start_text}" for name, line in lines.items())
-    return tuple(text for text in (main.start_text + star, main.range_text, rest) if text)
+    short = limit_text(cell, process, units)
+    return tuple(text for text in (main.start_text + star, main.range_text, rest, short) if text)
+
+
+def limit_text(cell: Cell, process: Process, units: Units) -> str:
+    """Return the current the joint wants where the machine cannot be set to it, or nothing."""
+    current = cell.settings["current"]
+    if current.wanted is None or current.band is None:
+        return ""
+    if current.band.low <= current.wanted.start <= current.band.high:
+        return ""
+    wants = layout.setting_line(replace(current, band=current.wanted), process, units).start_text
+    return f"{LIMITED} {wants}"
 
 
 def problems(chart: Chart) -> tuple[str, ...]:

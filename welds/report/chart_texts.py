@@ -10,7 +10,7 @@ from typing import Any
 from welds.advice.setting import Setting
 from welds.quantities.units import Units
 from welds.report import layout
-from welds.report.chart import CELL_SETTINGS, Cell, Chart, cell_texts, chart_title, problems
+from welds.report.chart import CELL_SETTINGS, Cell, Chart, cell_texts, chart_title, limit_text, problems
 from welds.report.html_page import cautions_html, page, table
 from welds.report.json_card import caution_json, request_json, setting_json
 from welds.report.markdown_card import escape_markdown
@@ -30,7 +30,12 @@ def chart_text(chart: Chart, units: Units) -> str:
     grid = [
         _GAP.join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip() for row in rows
     ]
-    notes = [chart.basis_note, *(f"- {problem}" for problem in problems(chart)), chart.sources_note]
+    notes = [
+        chart.basis_note,
+        chart.limit_note,
+        *(f"- {problem}" for problem in problems(chart)),
+        chart.sources_note,
+    ]
     parts = [
         [chart_title(chart), f"For {chart.machine}"],
         [line for caution in chart.cautions for line in caution_lines(caution)],
@@ -62,7 +67,9 @@ def chart_html(chart: Chart, units: Units) -> str:
     for row in chart.rows:
         cells = "".join(f'<td align="center">{_html_cell(cell, chart, units)}</td>' for cell in row)
         rows.append(f"<tr><td><b>{escape(_thickness(row, units))}</b></td>{cells}</tr>")
-    notes = [note for note in (chart.basis_note, *problems(chart), chart.sources_note) if note]
+    notes = [
+        note for note in (chart.basis_note, chart.limit_note, *problems(chart), chart.sources_note) if note
+    ]
     body = (
         f'<p class="title">{escape(chart_title(chart))}</p><p>{escape(chart.machine)}</p>'
         + cautions_html(chart.cautions)
@@ -96,7 +103,11 @@ def chart_markdown(chart: Chart, units: Units) -> str:
         )
     lines += [
         "",
-        *(escape_markdown(note) for note in (chart.basis_note, *problems(chart), chart.sources_note) if note),
+        *(
+            escape_markdown(note)
+            for note in (chart.basis_note, chart.limit_note, *problems(chart), chart.sources_note)
+            if note
+        ),
     ]
     return "\n".join([*lines, "", f"**{escape_markdown(chart.notice)}**"]) + "\n"
 
@@ -111,7 +122,8 @@ def chart_csv(chart: Chart) -> str:
         line: dict[str, object] = {"thickness_mm": f"{cell.thickness_mm:.6g}", "joint": cell.joint.value}
         for name, setting in cell.settings.items():
             line.update(_figures(name, setting))
-        writer.writerow(line | {"basis": cell.basis or "", "note": cell.problem})
+        note = cell.problem or limit_text(cell, chart.request.process, Units.METRIC)
+        writer.writerow(line | {"basis": cell.basis or "", "note": note})
     return out.getvalue()
 
 
