@@ -26,7 +26,8 @@ class Watched:
 
     def __init__(self, qtbot, engine, check):
         self.setup = SetupPresenter(engine)
-        self.view = SetupView(self.setup, engine)
+        self.view = SetupView()
+        self.view.join(self.setup, engine)
         qtbot.addWidget(self.view)
         self.view.resize(1366, 768)
         self.view.show()

@@ -9,7 +9,8 @@ import sys
 
 import pytest
 
-from welds.quantities.registry import convert, registry
+from welds.quantities.registry import convert, line, registry
+from welds.quantities.unit_lines import LINES
 
 
 @pytest.mark.parametrize(
@@ -41,13 +42,20 @@ def test_physics_units_are_known() -> None:
         registry().Unit(unit)
 
 
-def test_pint_is_not_imported_before_a_conversion() -> None:
+@pytest.mark.parametrize("pair", LINES, ids=" to ".join)
+def test_kept_lines_are_what_the_registry_says(pair: tuple[str, str]) -> None:
+    assert LINES[pair] == pytest.approx(line(*pair), rel=1e-12, abs=1e-12)
+
+
+def test_pint_is_not_imported_for_what_a_person_types() -> None:
     code = (
         "import sys; import welds.quantities.display, welds.quantities.length, welds.quantities.speed;"
         "from welds.quantities.length import parse_length;"
+        "from welds.quantities.registry import convert;"
         "assert parse_length('2 mm', field='thickness').mm == 2.0;"
-        "assert 'pint' not in sys.modules, 'pint came in';"
         "assert parse_length('1/8 in', field='thickness').mm == 3.175;"
+        "assert 'pint' not in sys.modules, 'pint came in';"
+        "assert convert(1.0, 'pound', 'kg') == 0.45359237;"
         "assert 'pint' in sys.modules"
     )
     result = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)

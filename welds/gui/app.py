@@ -1,5 +1,6 @@
 """Starting the window. What is imported here delays the first paint, so it is little."""
 
+import gc
 import sys
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
@@ -27,6 +28,8 @@ def run(argv: Sequence[str]) -> int:
     window = MainWindow(state, lambda: _outfit(application))
     crashes = CrashReporter(window.show_crash, window.save)
     crashes.install()
+    gc.disable()  # a start makes much and throws nothing away: looking for waste would cost a twentieth of it
+    window.furnished.connect(gc.enable)
     try:
         window.show()
         return application.exec()

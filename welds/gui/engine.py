@@ -3,7 +3,6 @@
 Nothing here imports Qt, and the layers that are slow to import are reached only through `load_engine`.
 """
 
-import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -23,10 +22,7 @@ if TYPE_CHECKING:
 
 Fields = Mapping[str, str | tuple[str, ...]]
 GAUGE_WORD = "ga"
-WARM_UP: tuple[Mapping[str, str], ...] = (
-    {"process": "tig", "metal": "5052", "thickness": "2 mm", "joint": "butt"},
-    {"process": "mig", "metal": "low-carbon", "thickness": "2 mm", "joint": "butt"},
-)
+WARM_UP: Mapping[str, str] = {"process": "tig", "metal": "5052", "thickness": "2 mm", "joint": "butt"}
 LOW_MM, HIGH_MM = 0.5, 13.0
 PLATES_MM = tuple((float(mm), f"{mm:g} mm") for mm in (0.5, 1, 1.5, 2, 3, 4, 5, 6, 8, 10, 12))
 PLATES_IN = tuple(
@@ -131,9 +127,9 @@ class Engine:
 
 def _metal_text(metal: str, name: str) -> str:
     """Return the id first, as it is looked for, then the name without repeating it."""
-    plain = metal.replace("-", " ")
-    rest = re.sub(rf"^{re.escape(metal)}\s+|\s*\b{re.escape(metal)}(?=,|$)", "", name).strip()
-    return metal if rest in ("", plain) else f"{metal}   {rest}"
+    head, comma, tail = name.partition(",")
+    rest = head.removeprefix(f"{metal} ").removesuffix(metal).strip() + comma + tail
+    return metal if rest in ("", metal.replace("-", " ")) else f"{metal}   {rest}"
 
 
 def load_engine(user_folder: Path | None) -> Engine:
@@ -156,6 +152,5 @@ def load_engine(user_folder: Path | None) -> Engine:
         bench,
         past,
     )
-    for fields in WARM_UP:
-        engine.face(engine.card(engine.request(fields)), Units.METRIC)
+    engine.face(engine.card(engine.request(WARM_UP)), Units.METRIC)
     return engine

@@ -1,4 +1,4 @@
-"""The window: it paints itself first, has the tables loaded in a thread, then shows the page.
+"""The window: it paints itself first, has the tables loaded in a thread, and makes the first page meanwhile.
 
 Imported before the first paint, so everything it can do without until then is imported later.
 """
@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from PySide6.QtGui import QCloseEvent, QPaintEvent
+    from PySide6.QtWidgets import QWidget
 
     from welds.advice.card import Card
     from welds.gui.actions import Actions
@@ -25,6 +26,7 @@ if TYPE_CHECKING:
     from welds.gui.pages.compare.presenter import ComparePresenter
     from welds.gui.pages.compare.view import CompareView
     from welds.gui.pages.heat.outputs import HeatOutput
+    from welds.gui.pages.heat.view import HeatView
     from welds.gui.pages.log.page import LogParts
     from welds.gui.pages.setup.heat_watch import HeatWatch
     from welds.gui.pages.setup.presenter import SetupPresenter
@@ -35,8 +37,11 @@ if TYPE_CHECKING:
     from welds.quantities.units import Units
 
 FIRST_SIZE_PX = (1366, 768)
-SETUP, COMPARE = 0, 1
+SETUP, COMPARE, LOG = 0, 1, 4
 """The pages in the order of their buttons."""
+
+BREATH_MS = 20
+"""The card is painted and takes input before what the window has besides is made."""
 
 
 class _FirstWords(QLabel):
@@ -50,7 +55,9 @@ class _FirstWords(QLabel):
 
 
 class MainWindow(QMainWindow):
-    """Makes the page's presenter and view and hands them what they need."""
+    """Makes the page's presenter and view and hands them what they need; `furnished` when all is there."""
+
+    furnished = Signal()
 
     def __init__(self, state: "WindowState", make_outfit: "Callable[[], Outfit]") -> None:
         super().__init__()
@@ -63,6 +70,7 @@ class MainWindow(QMainWindow):
         self.commands: Actions | None = None
         self.presenter: SetupPresenter | None = None
         self.view: SetupView | None = None
+        self._waiting_view: SetupView | None = None
         self.pages: PageSwitch | None = None
         self.comparing: ComparePresenter | None = None
         self.compare_view: CompareView | None = None
@@ -74,9 +82,8 @@ class MainWindow(QMainWindow):
         geometry = state.bytes_of("geometry")
         if geometry is not None:
             self.restoreGeometry(geometry)
-        self._words = _FirstWords(self.tr("Getting the tables ready…"), self)
+        self._words = _FirstWords(self._waiting_words(), self)
         self._words.setMargin(40)
-        self._words.setWordWrap(True)
         self._words.painted.connect(self._on_painted)
         self.setCentralWidget(self._words)
 
@@ -124,8 +131,11 @@ class MainWindow(QMainWindow):
         self._words.painted.disconnect(self._on_painted)
         QTimer.singleShot(0, self, self._furnish)
 
+    def _waiting_words(self) -> str:
+        return self.tr("Getting the tables ready…")
+
     def _furnish(self) -> None:
-        """Start loading, then put on colours and menus while that goes on."""
+        """Start loading; put on colours and menus and make the first page while that goes on."""
         from welds.gui.jobs.runner import JobRunner
 
         self._outfit = self._make_outfit()
@@ -142,6 +152,24 @@ class MainWindow(QMainWindow):
         loaded = self._outfit.memory.load()
         self._last_use = loaded.last_use
         self.statusBar().showMessage(loaded.trouble)
+        QTimer.singleShot(0, self, self._first_page)
+
+    def _first_page(self) -> "SetupView":
+        """Return the set-up page, made when first asked for: mostly before the tables are there."""
+        if self._waiting_view is not None:
+            return self._waiting_view
+        from welds.gui.page_switch import PageSwitch
+        from welds.gui.pages.setup.view import SetupView
+
+        view = SetupView(self)
+        view.show_waiting(self._waiting_words())
+        view.restore_splitter(self._state.bytes_of("splitter"))
+        self.pages = PageSwitch(self)
+        self.pages.add(self.tr("Set-up"), lambda: view)
+        self.pages.show(SETUP)
+        self.setCentralWidget(self.pages.stack)
+        self._waiting_view = view
+        return view
 
     def _make_commands(self, theme: "Theme") -> "Actions":
         from welds.gui.actions import Actions
@@ -159,47 +187,57 @@ class MainWindow(QMainWindow):
         return commands
 
     def _on_loaded(self, engine: "Engine") -> None:
+        """Have the first page answer; what else there is follows when the card has been painted."""
         from welds.gui.card_output import CardOutput
-        from welds.gui.jobs.queue import JobQueue
-        from welds.gui.page_switch import PageSwitch
-        from welds.gui.pages.bench.page import make_bench_page
-        from welds.gui.pages.heat.page import make_heat_page
-        from welds.gui.pages.job.page import make_job_page
-        from welds.gui.pages.log.page import LogParts
-        from welds.gui.pages.setup.heat_watch import HeatWatch
         from welds.gui.pages.setup.presenter import SetupPresenter
-        from welds.gui.pages.setup.view import SetupView
         from welds.quantities.units import Units
 
         assert self._prompts is not None
         assert self._last_use is not None
         assert self.commands is not None
-        self.presenter = setup = SetupPresenter(engine, self)
-        view = SetupView(self.presenter, engine, self)
-        prompts = self._prompts
+        view = self._first_page()
+        assert self.pages is not None
+        self.presenter = SetupPresenter(engine, self)
+        view.join(self.presenter, engine)
         self._output = CardOutput(self.presenter, self._prompts, self.statusBar().showMessage, self)
         self.presenter.units_changed.connect(self._on_units_changed)
         self.presenter.readiness_changed.connect(self._on_readiness_changed)
         self.presenter.restore(self._last_use.fields, Units(self._last_use.units))
-        view.restore_splitter(self._state.bytes_of("splitter"))
-        self.pages = PageSwitch(self)
-        self.pages.add(self.tr("Set-up"), lambda: view)
         self.pages.add(self.tr("Side by side"), self._make_compare_page)
-        self.pages.add(self.tr("Bench"), lambda: make_bench_page(engine, setup, self))
-        self.log = LogParts(engine, setup, view, prompts, self._state, self.statusBar().showMessage, self)
-        desk = self.log.desk
-        self.pages.add(self.tr("Job"), lambda: make_job_page(engine, setup, prompts, desk, self))
-        self.log.add_to(self.pages)
-        say = self.statusBar().showMessage
-        self.pages.add(self.tr("Weld preview"), lambda: make_heat_page(engine, setup, prompts, say, self))
+        self.pages.add(self.tr("Bench"), self._make_bench_page)
+        self.pages.add(self.tr("Job"), lambda: self._make_job_page(view))
+        self.pages.add(self.tr("Log"), lambda: self._log_parts(view).make_page())
+        self.pages.add(self.tr("Weld preview"), self._make_heat_page)
         self.commands.show_pages(self.pages.row)
-        self.setCentralWidget(self.pages.stack)
-        self.pages.show(SETUP)
         self.pages.turned.connect(self._on_page_turned)
         self._connect_page(self.presenter, view, self._output)
-        QTimer.singleShot(0, view, view.request.focus_metal)
+        view.request.focus_metal()
+        QTimer.singleShot(BREATH_MS, self, lambda: self._furnish_rest(view))
+
+    def _furnish_rest(self, view: "SetupView") -> None:
+        """Make what watches the card: the log and the heat picture."""
+        from welds.gui.jobs.queue import JobQueue
+        from welds.gui.pages.setup.heat_watch import HeatWatch
+
+        assert self.presenter is not None
+        self._log_parts(view)
+        self._heat_watch = HeatWatch(self.presenter, JobQueue(self), self)
         self.view = view
-        self._heat_watch = HeatWatch(setup, JobQueue(self), self)
+        self.furnished.emit()
+
+    def _log_parts(self, view: "SetupView") -> "LogParts":
+        """Return what the log needs, made when first asked for."""
+        if self.log is not None:
+            return self.log
+        from welds.gui.pages.log.page import LogParts
+
+        assert self.presenter is not None
+        assert self.pages is not None
+        assert self._prompts is not None
+        setup, say = self.presenter, self.statusBar().showMessage
+        self.log = LogParts(setup.engine, setup, view, self._prompts, self._state, say, self)
+        self.log.stand_at(self.pages, LOG)
+        return self.log
 
     def _connect_page(self, presenter: "SetupPresenter", view: "SetupView", output: "CardOutput") -> None:
         assert self.commands is not None
@@ -249,6 +287,28 @@ class MainWindow(QMainWindow):
         self.presenter.card_changed.connect(lambda _face: self._on_answered_again())
         return self.compare_view
 
+    def _make_bench_page(self) -> "QWidget":
+        from welds.gui.pages.bench.page import make_bench_page
+
+        assert self.presenter is not None
+        return make_bench_page(self.presenter.engine, self.presenter, self)
+
+    def _make_job_page(self, view: "SetupView") -> "QWidget":
+        from welds.gui.pages.job.page import make_job_page
+
+        assert self.presenter is not None
+        assert self._prompts is not None
+        desk = self._log_parts(view).desk
+        return make_job_page(self.presenter.engine, self.presenter, self._prompts, desk, self)
+
+    def _make_heat_page(self) -> "HeatView":
+        from welds.gui.pages.heat.page import make_heat_page
+
+        assert self.presenter is not None
+        assert self._prompts is not None
+        say = self.statusBar().showMessage
+        return make_heat_page(self.presenter.engine, self.presenter, self._prompts, say, self)
+
     def _on_page_turned(self, place: int) -> None:
         assert self.presenter is not None
         assert self.commands is not None
@@ -284,8 +344,13 @@ class MainWindow(QMainWindow):
     def _on_load_failed(self, error: Exception) -> None:
         from welds.errors import WeldsError
 
+        self._first_page()
         reason = str(error) if isinstance(error, WeldsError) else self.tr("a mistake in the program")
-        self._words.setText(self.tr("The tables cannot be used:\n\n{reason}").format(reason=reason))
+        words = QLabel(self.tr("The tables cannot be used:\n\n{reason}").format(reason=reason), self)
+        words.setMargin(40)
+        words.setWordWrap(True)
+        self.setCentralWidget(words)
+        self.furnished.emit()
         if not isinstance(error, WeldsError):
             raise error
 

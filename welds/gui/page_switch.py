@@ -32,8 +32,8 @@ class PageSwitch(QObject):
         """Which page is shown, from 0."""
         return self._group.checkedId()
 
-    def add(self, words: str, make: Callable[[], QWidget]) -> None:
-        """Add a page at the end; `make` is called when it is first shown."""
+    def add(self, words: str, make: Callable[[], QWidget]) -> int:
+        """Add a page at the end and return its place; `make` is called when it is first shown."""
         place = len(self._make)
         keys = QKeySequence(f"Ctrl+{place + 1}")
         button = QPushButton(words, self.row)
@@ -46,6 +46,7 @@ class PageSwitch(QObject):
         self.buttons.append(button)
         self._group.addButton(button, place)
         self._layout.insertWidget(place, button)
+        return place
 
     def show(self, place: int) -> None:
         """Bring a page to the front."""

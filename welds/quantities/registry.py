@@ -1,11 +1,13 @@
-"""The one unit registry: no conversion factor stands anywhere else in the program.
+"""The one unit registry: every conversion factor in the program comes out of it.
 
-pint is imported when the first conversion is needed, never before: starting the window needs none.
+pint is imported when a conversion is needed that `unit_lines` does not keep: starting the window needs none.
 """
 
 from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING
+
+from welds.quantities.unit_lines import LINES
 
 if TYPE_CHECKING:
     from pint import UnitRegistry
@@ -24,8 +26,8 @@ def registry() -> "UnitRegistry":
 
 
 @lru_cache(maxsize=256)
-def _line(unit: str, to: str) -> tuple[float, float]:
-    """Return scale and offset of the straight line from one unit to the other."""
+def line(unit: str, to: str) -> tuple[float, float]:
+    """Return scale and offset of the straight line from one unit to the other, as pint works them out."""
     units = registry()
     offset = float(units.Quantity(0.0, unit).m_as(to))
     return float(units.Quantity(1.0, unit).m_as(to)) - offset, offset
@@ -35,5 +37,5 @@ def convert(value: float, unit: str, to: str) -> float:
     """Return `value` given in `unit`, expressed in the unit `to`; temperatures are points on the scale."""
     if unit == to:
         return value
-    scale, offset = _line(unit, to)
+    scale, offset = LINES.get((unit, to)) or line(unit, to)
     return value * scale + offset

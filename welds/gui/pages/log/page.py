@@ -89,11 +89,9 @@ class LogParts(QObject):
             timer.timeout.connect(work)
             timer.start()
 
-    def add_to(self, pages: "PageSwitch") -> None:
-        """Add the page of the log to the pages of the window."""
-        place = len(pages.buttons)
+    def stand_at(self, pages: "PageSwitch", place: int) -> None:
+        """Say which of the window's pages is the log's."""
         self._pages, self._place = pages, place
-        pages.add(self.tr("Log"), self.make_page)
         pages.turned.connect(self._on_page_turned)
 
     def make_page(self) -> "LogView":

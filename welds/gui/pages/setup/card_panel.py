@@ -90,6 +90,10 @@ class CardPanel(QWidget):
         self.area.show()
         self._chain_tabs()
 
+    def show_waiting(self, words: str) -> None:
+        """Say what keeps the card from being there."""
+        set_text(self._title, words)
+
     def show_refusal(self, reason: str, button: str = "") -> None:
         """Say why there is no card; the last one stays, greyed."""
         below = self.tr("The card below is for the request before this one.") if self._title.text() else ""

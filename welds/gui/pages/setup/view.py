@@ -14,16 +14,13 @@ from welds.gui.widgets.side_area import SideArea
 
 
 class SetupView(QWidget):
-    """Builds both sides and connects them; everything about welding is the presenter's."""
+    """Builds both sides; once joined to a presenter it shows what that says. Nothing about welding here."""
 
-    def __init__(self, presenter: SetupPresenter, engine: Engine, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._presenter = presenter
         self._drawings = SetupDrawings(self)
         self.request = RequestPanel(self._drawings.paint_tile, self)
         self.card = CardPanel(self._drawings.paint_joint, self._drawings.paint_wave, self)
-        self.request.set_metals(engine.metals())
-        self.request.set_gases(engine.gases())
         self.splitter = QSplitter(Qt.Orientation.Horizontal, self)
         self._request_area = SideArea(self.request, self)
         self.splitter.addWidget(self._request_area)
@@ -35,7 +32,20 @@ class SetupView(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.splitter)
+
+    def show_waiting(self, words: str) -> None:
+        """Stand greyed, with `words` where the card will be."""
+        self.setEnabled(False)
+        self.card.show_waiting(words)
+
+    def join(self, presenter: SetupPresenter, engine: Engine) -> None:
+        """Take input for `presenter` and show what it answers."""
+        self._presenter = presenter
+        self.request.set_metals(engine.metals())
+        self.request.set_gases(engine.gases())
         self._connect()
+        self.card.show_waiting("")
+        self.setEnabled(True)
 
     def restore_splitter(self, state: QByteArray | None) -> None:
         """Divide the page as it was left."""
