@@ -33,6 +33,7 @@ class Factor:
 
 
 UNITY = Factor(1.0, Basis.PRINTED)
+Asked = tuple[Process, str, str, Joint, str, str | None]
 
 
 def joint_factor(
@@ -51,6 +52,20 @@ def joint_factor(
     """
     if joint is Joint.BUTT:
         return UNITY
+    asked = (process, family, hand, joint, gas, without)
+    known = tables.derived(_no_factor_yet)
+    if asked not in known:
+        known[asked] = _pooled(tables, *asked)
+    return known[asked]
+
+
+def _no_factor_yet(_tables: Tables) -> dict[Asked, Factor]:
+    return {}
+
+
+def _pooled(
+    tables: Tables, process: Process, family: str, hand: str, joint: Joint, gas: str, without: str | None
+) -> Factor:
     total = weighted = 0.0
     speaking: list[JointFactor] = []
     why = ""

@@ -1,6 +1,7 @@
 """Which gas of the tables serves this case; asked by every rule that depends on the gas."""
 
 from collections.abc import Mapping
+from itertools import product
 
 from welds.advice.case import Case
 from welds.advice.mig_seams import Bench, build_mig_seams
@@ -13,45 +14,57 @@ MOSTLY_HELIUM_PERCENT = 75.0
 """From here on a TIG gas behaves as helium does; below it as argon does."""
 
 
-Orders = Mapping[tuple[str, str, Transfer | None], tuple[Gas, ...]]
-
-
 def suitable_gases(case: Case, transfer: Transfer | None) -> tuple[Gas, ...]:
     """Return the gases that fit process, family and transfer, the usual one first."""
-    return case.tables.derived(build_orders).get((case.request.process, case.family, transfer), ())
+    if case.request.process is Process.TIG:
+        return case.tables.derived(build_tig_orders).get(case.family, ())
+    return case.tables.derived(build_mig_orders).get((case.family, transfer), ())
 
 
-def build_orders(tables: Tables) -> Orders:
-    """Return the fitting gases of every case: those schedules were printed for first, then by standing."""
+def build_tig_orders(tables: Tables) -> Mapping[str, tuple[Gas, ...]]:
+    """Return the fitting TIG gases of every family by standing."""
+    return {family: _in_order(tables, Process.TIG, family, None) for family in _families(tables)}
+
+
+def build_mig_orders(tables: Tables) -> Mapping[tuple[str, Transfer | None], tuple[Gas, ...]]:
+    """Return the fitting MIG gases: those that schedules were printed for first, then by standing."""
     lines = tables.derived(build_mig_seams).volt_lines
-    orders: dict[tuple[str, str, Transfer | None], tuple[Gas, ...]] = {}
-    for family in {use.family for use in tables.records(GasUse)}:
-        for process, transfer in ((Process.TIG, None), *((Process.MIG, each) for each in Transfer)):
-            gases = [find_gas(tables, use.gas) for use in gas_uses(tables, process, family, transfer)]
-            if transfer is not None:
-                bench = Bench(family, transfer)
-                gases.sort(key=lambda gas: (bench, gas.id) not in lines)
-            orders[process, family, transfer] = tuple(gases)
+    orders: dict[tuple[str, Transfer | None], tuple[Gas, ...]] = {}
+    for family, transfer in product(_families(tables), Transfer):
+        standing = _in_order(tables, Process.MIG, family, transfer)
+        printed = [gas for gas in standing if (Bench(family, transfer), gas.id) in lines]
+        orders[family, transfer] = tuple(dict.fromkeys((*printed, *standing)))
     return orders
+
+
+def _families(tables: Tables) -> set[str]:
+    return {use.family for use in tables.records(GasUse)}
+
+
+def _in_order(tables: Tables, process: Process, family: str, transfer: Transfer | None) -> tuple[Gas, ...]:
+    return tuple(find_gas(tables, use.gas) for use in gas_uses(tables, process, family, transfer))
 
 
 def choose_gas(case: Case, transfer: Transfer | None = None) -> tuple[Gas, str]:
     """Return the gas and why: the one on the machine, else the usual one, else one from the shelf."""
     fitting = suitable_gases(case, transfer)
-    words = f"{case.request.process} on {case.family}" + (f", {transfer} transfer" if transfer else "")
-    if not fitting:
-        raise NotCoveredError(words, "the tables hold no gas for it")
-    by_id = {gas.id: gas for gas in fitting}
     wanted = case.request.gas
+    if not fitting:
+        raise NotCoveredError(_words(case, transfer), "the tables hold no gas for it")
     if wanted is not None:
+        by_id = {gas.id: gas for gas in fitting}
         if wanted not in by_id:
             close = nearest(wanted, by_id) or fitting[0].id
-            raise InputError("gas", wanted, f"{', '.join(by_id)} for {words}", close)
+            raise InputError("gas", wanted, f"{', '.join(by_id)} for {_words(case, transfer)}", close)
         return by_id[wanted], "the gas on the machine"
     stocked = [gas for gas in fitting if gas.id in case.equipment.shelf.gases]
     if stocked and fitting[0] not in stocked:
         return stocked[0], f"{fitting[0].name} is not on the shelf; this one suits too"
     return fitting[0], "the usual gas for this metal and process"
+
+
+def _words(case: Case, transfer: Transfer | None) -> str:
+    return f"{case.request.process} on {case.family}" + (f", {transfer} transfer" if transfer else "")
 
 
 def tig_gas_class(gas: Gas) -> str:

@@ -41,9 +41,12 @@ def read_nearby(
     carries most.
     """
     weighed: list[tuple[float, R, float, float]] = []
+    thinnest, thickest = thickness_mm / FARTHEST, thickness_mm * FARTHEST
     for row in rows:
+        if not thinnest <= row.thickness_mm <= thickest:
+            continue
         pair = figure(row)
-        if pair is not None and thickness_mm / FARTHEST <= row.thickness_mm <= thickness_mm * FARTHEST:
+        if pair is not None:
             distance = log(row.thickness_mm / thickness_mm) / BANDWIDTH
             weighed.append((GRADE_WEIGHT[row.basis] * exp(-0.5 * distance * distance), row, pair[0], pair[1]))
     if not weighed:
@@ -67,9 +70,8 @@ def read_nearby(
     highest = min(mean_high + apart, max(high for _, _, _, high in weighed))
     return Nearby(
         lowest,
-        min(
-            max(start, lowest), highest
-        ),  # a mean of equal figures may miss them by the dust of binary arithmetic
+        # A mean of equal figures may miss them by the dust of binary arithmetic.
+        min(max(start, lowest), highest),
         highest,
         max(grades, key=lambda grade: grades[grade]),
         tuple(row.row_id for _, row, _, _ in weighed[:8]),

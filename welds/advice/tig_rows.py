@@ -12,12 +12,7 @@ def rows_of_family(case: Case, so_far: SoFar) -> tuple[TigSchedule, ...]:
     polarity = str(so_far["polarity"].value)
     ruling = next(metal for metal in case.metals if metal.family == case.family)
     wanted = seams.series(ruling, polarity, tig_gas_class(choose_gas(case)[0]), case.request.hand)
-    return tuple(
-        row
-        for series, rows in seams.rows.items()
-        if (series.material, series.polarity, series.gas) == (wanted.material, wanted.polarity, wanted.gas)
-        for row in rows
-    )
+    return seams.rows.get((wanted.material, wanted.polarity, wanted.gas), ())
 
 
 def rows_of_hand(case: Case, so_far: SoFar, hand: str) -> tuple[TigSchedule, ...]:

@@ -41,7 +41,8 @@ class TigSeams:
     """Curves for a butt in flat, and the rows themselves for the lesser figures."""
 
     curves: Mapping[Series, Curve]
-    rows: Mapping[Series, tuple[TigSchedule, ...]]
+    rows: Mapping[tuple[str, str, str], tuple[TigSchedule, ...]]
+    """By material, current type and gas, whatever the hand and the joint."""
 
     def series(self, metal: Metal, polarity: str, gas: str, hand: Hand, joint: Joint = Joint.BUTT) -> Series:
         """Return the series that would serve."""
@@ -93,7 +94,7 @@ def fit_tig_seams(
     tables: Tables, keep: Callable[[TigSchedule], bool], without: str | None = None
 ) -> TigSeams:
     """Fit the curves from some of the rows; `without` also leaves a document's joint factors out."""
-    rows: dict[Series, list[TigSchedule]] = defaultdict(list)
+    rows: dict[tuple[str, str, str], list[TigSchedule]] = defaultdict(list)
     points: dict[Series, list[Point]] = defaultdict(list)
     for row in tables.records(TigSchedule):
         if row.use != "pooled" or not keep(row):
@@ -106,7 +107,7 @@ def fit_tig_seams(
             factor = joint_factor(
                 tables, Process.TIG, row.family, row.hand, Joint(row.joint), gas, without
             ).value
-        rows[series].append(row)
+        rows[series.material, series.polarity, series.gas].append(row)
         points[series].append(
             Point(
                 row.row_id,
@@ -119,5 +120,5 @@ def fit_tig_seams(
         )
     return TigSeams(
         {series: Curve(each) for series, each in points.items()},
-        {series: tuple(each) for series, each in rows.items()},
+        {family: tuple(each) for family, each in rows.items()},
     )

@@ -44,10 +44,13 @@ class Hazard:
 
     def applies(self, facts: Mapping[str, Collection[str]]) -> bool:
         """Say whether the facts (attribute -> values present) bring this caution up."""
-        return any(
-            all(not wanted.isdisjoint(facts.get(attribute, ())) for attribute, wanted in case.items())
-            for case in self.cases
-        )
+        for case in self.cases:
+            for attribute, wanted in case.items():
+                if wanted.isdisjoint(facts.get(attribute, ())):
+                    break
+            else:
+                return True
+        return False
 
 
 def matching(hazards: Iterable[Hazard], facts: Mapping[str, Collection[str]]) -> list[Hazard]:
