@@ -2,7 +2,7 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QComboBox, QLineEdit, QWidget
+from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QWidget
 
 from welds.advice.advise import advise
 from welds.advice.request import Joint, Process, Request
@@ -250,7 +250,62 @@ def test_everything_can_be_reached_with_the_keyboard_and_has_a_name(view, presen
     assert not [each for each in inputs if not (each.accessibleName() or getattr(each, "text", str)())]
 
 
+@pytest.mark.parametrize("typed", ["60", "236", "301", "550.5", "709"])
+def test_a_feed_typed_in_inches_is_kept_in_metric_and_comes_back_as_typed(presenter, typed) -> None:
+    presenter.add(USUAL[1])
+    presenter.take_request(TEE, Units.INCH)
+    presenter.set_field("wire_feed_max_m_min", typed)
+    kept = float(presenter.machines[0]["wire_feed_max_m_min"])
+    assert kept == pytest.approx(float(typed) * 0.0254, abs=0.0005)  # 1 in = 25.4 mm exactly (NIST SP 811)
+    presenter.take_request(TEE, Units.METRIC)
+    presenter.take_request(TEE, Units.INCH)
+    assert presenter.heard["form"][0]["wire_feed_max_m_min"] == typed
+
+
+def test_a_mistake_in_inches_names_the_limits_in_inches(presenter) -> None:
+    presenter.add(USUAL[1])
+    presenter.take_request(TEE, Units.INCH)
+    presenter.set_field("wire_feed_max_m_min", "5000")
+    assert presenter.heard["faults"][0]["wire_feed_max_m_min"] == (
+        "5000 is not usable; allowed: a number from 3.937 to 2362 in/min"
+    )
+    assert standing(presenter).words == presenter.heard["faults"][0]["wire_feed_max_m_min"]
+    presenter.set_field("wire_feed_max_m_min", "fast")
+    assert "fast is not usable" in presenter.heard["faults"][0]["wire_feed_max_m_min"]
+    presenter.set_field("wire_feed_max_m_min", "300")
+    presenter.set_field("wire_feed_min_m_min", "400")
+    assert presenter.heard["faults"][0]["wire_feed_min_m_min"] == "400 in/min is above the highest feed"
+
+
+def test_the_page_speaks_inches(qtbot, presenter) -> None:
+    view = BenchView(presenter)
+    qtbot.addWidget(view)
+    presenter.add(USUAL[1])
+    presenter.set_field("wire_diameters", "0.8 mm, 0.9 mm")
+    presenter.set_field("supply.volts", "120")
+    presenter.set_field("supply.cord_length_m", "7.62")
+    presenter.tick_sizes("tungstens", "WLa20", ("2.4 mm",))
+    presenter.set_gases({"argon": "1000"})
+    presenter.take_request(TEE, Units.INCH)
+    lines, shelf = view.form.lines, view.shelf
+    assert lines["supply.cord_length_m"].text() == "25"
+    assert lines["supply.cord_length_m"].accessibleName() == "Cord length [ft]"
+    assert lines["wire_diameters"].text() == "0.030 in, 0.035 in"
+    assert "3/32 in" in shelf.pairs["tungstens"].sizes.findChildren(QAbstractButton)[4].text()
+    assert shelf.gases.lines["argon"].text() == "35.31"  # 1 m3 is 35.31467 ft3 (NIST SP 811)
+    shelf.gases.lines["argon"].selectAll()
+    qtbot.keyClicks(shelf.gases.lines["argon"], "80")
+    assert presenter.shelf["gases"] == {"argon": "2265.348"}
+    assert not [text for text in _words_on(view) if " mm" in text or "m/min" in text or "litre" in text]
+
+
+def _words_on(view: BenchView) -> list[str]:
+    buttons = [each.text() for each in view.findChildren(QAbstractButton)]
+    return [*buttons, *(each.text() for each in view.findChildren(QLabel))]
+
+
 def test_every_line_has_words(qapp) -> None:
     words = BenchWords()
-    assert set(words.fields()) == set(FIELDS)
-    assert set(words.hints()) <= set(FIELDS)
+    for units in Units:
+        assert set(words.fields(units)) == set(FIELDS)
+        assert set(words.hints(units)) <= set(FIELDS)

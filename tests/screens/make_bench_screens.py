@@ -37,7 +37,7 @@ SHELF = """shelf:
   brushes: [steel]
 """
 CORNER = LastUse({"metal": "5052", "thickness": "0.080 in", "joint": "outside-corner"}, "metric")
-STATES = ("empty", "yard", "mistake")
+STATES = ("empty", "yard", "mistake", "inch")
 
 
 def picture(
@@ -48,7 +48,7 @@ def picture(
     if state != "empty":
         file.write_text(starting_bench(USUAL).split("shelf:")[0] + SHELF, encoding="utf-8")
     memory = Memory(folder)
-    memory.save(CORNER)
+    memory.save(replace(CORNER, units="inch") if state == "inch" else CORNER)
     window_state = WindowState(QSettings(str(folder / "window.ini"), QSettings.Format.IniFormat))
     window_state.write("theme", theme)
     own = replace(engine, bench=BenchInUse(engine.tables, file))

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from welds.advice.equipment import Control, Machine, Supply, Torch
 from welds.bench.readers import (
+    Number,
     Place,
     Reader,
     choice,
@@ -12,7 +13,6 @@ from welds.bench.readers import (
     flag,
     in_order,
     mapping,
-    number,
     size,
     text,
 )
@@ -20,8 +20,8 @@ from welds.bench.scales import SCALED, read_scales
 from welds.errors import BenchFileError
 from welds.reference.strict_yaml import YamlList, YamlMap
 
-AMPS, HERTZ, PERCENT, VOLTS = number(1, 1000), number(1, 1000), number(1, 100), number(1, 1000)
-FEED, ARC_VOLTS, SHARE = number(0.1, 60), number(1, 100), number(0.3, 1)
+AMPS, HERTZ, PERCENT, VOLTS = Number(1, 1000), Number(1, 1000), Number(1, 100), Number(1, 1000)
+FEED, ARC_VOLTS, SHARE = Number(0.1, 60), Number(1, 100), Number(0.3, 1)
 ROW = "lines such as - {current_a: 200, percent: 30}"
 
 
@@ -50,11 +50,11 @@ def _positions(read: Reader) -> Reader:
 SUPPLY: Mapping[str, Reader] = {
     "volts": VOLTS,
     "phases": choice("1", "3"),
-    "breaker_a": number(1, 400),
-    "cord_mm2": number(0.5, 95),
-    "cord_length_m": number(0.5, 200),
-    "cord_rated_a": number(1, 400),
-    "generator_kva": number(0.5, 500),
+    "breaker_a": Number(1, 400),
+    "cord_mm2": Number(0.5, 95),
+    "cord_length_m": Number(0.5, 200),
+    "cord_rated_a": Number(1, 400),
+    "generator_kva": Number(0.5, 500),
 }
 TORCH: Mapping[str, Reader] = {
     "cooling": choice("air", "water"),
@@ -91,8 +91,8 @@ MACHINE: Mapping[str, Reader] = {
     "wire_diameters": each(size("wire_diameter")),
     "scales": read_scales,
     "duty_cycle": _duty_cycle,
-    "open_circuit_dc_v": number(1, 200),
-    "open_circuit_ac_v": number(1, 200),
+    "open_circuit_dc_v": Number(1, 200),
+    "open_circuit_ac_v": Number(1, 200),
     "torch": mapping,
     "supply_volts": in_order(VOLTS),
     "plug": text,

@@ -11,7 +11,7 @@ from welds.reference.strict_yaml import YamlList, YamlMap
 from welds.reference.tables import Tables
 
 _SIZES = Limits(0.2, 10.0, (0.3, 8.0))
-_NUMBER = re.compile(r"\d{1,6}([.,]\d{1,3})?")
+NUMBER = re.compile(r"\d{1,6}([.,]\d{1,3})?")
 _YES_NO = {"yes": True, "true": True, "no": False, "false": False}
 _LONGEST_TEXT = 80
 
@@ -54,24 +54,27 @@ def flag(value: object, place: Place) -> bool:
     return _YES_NO[value.lower()]
 
 
-def number(lowest: float, highest: float) -> Callable[[object, Place], float]:
-    """Return the reader of a plain number in this range; a decimal comma will do."""
+@dataclass(frozen=True, slots=True)
+class Number:
+    """Reads a plain number in this range; a decimal comma will do."""
 
-    def read(value: object, place: Place) -> float:
-        allowed = f"a number from {lowest:g} to {highest:g}"
-        if not isinstance(value, str) or not _NUMBER.fullmatch(value):
+    lowest: float
+    highest: float
+
+    def __call__(self, value: object, place: Place) -> float:
+        """Return the number, or raise with what is allowed."""
+        allowed = f"a number from {self.lowest:g} to {self.highest:g}"
+        if not isinstance(value, str) or not NUMBER.fullmatch(value):
             raise place.error(f"{_shown(value)} is not usable; allowed: {allowed}")
         figure = float(value.replace(",", "."))
-        if not lowest <= figure <= highest:
+        if not self.lowest <= figure <= self.highest:
             raise place.error(f"{value} is not usable; allowed: {allowed}")
         return figure
-
-    return read
 
 
 def whole(lowest: int, highest: int, what: str) -> Callable[[object, Place], int]:
     """Return the reader of a whole number in this range."""
-    any_number = number(lowest, highest)
+    any_number = Number(lowest, highest)
 
     def read(value: object, place: Place) -> int:
         figure = any_number(value, place)

@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from itertools import pairwise
 
 from welds.advice.equipment import Control
-from welds.bench.readers import Place, choice, flag, mapping, not_usable, number, text
+from welds.bench.readers import Number, Place, choice, flag, mapping, not_usable, text
 from welds.quantities.registry import convert
 from welds.reference.strict_yaml import YamlMap
 
@@ -62,7 +62,7 @@ def _marks(setting: str, found: YamlMap, place: Place) -> tuple[tuple[str, float
         if setting != "wire_feed":
             raise at.error("only wire_feed has a choice of units")
         given = UNITS[choice(*UNITS)(found["unit"], at)]
-    read = number(0, 10_000) if given != unit else number(lowest, highest)
+    read = Number(0, 10_000) if given != unit else Number(lowest, highest)
     marks = []
     for mark in lines:
         at = here.below(mark, lines.line_of[mark])

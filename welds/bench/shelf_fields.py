@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from welds.advice.equipment import Shelf
 from welds.bench.readers import (
+    Number,
     Place,
     Reader,
     by_name,
@@ -14,7 +15,6 @@ from welds.bench.readers import (
     in_order,
     known,
     mapping,
-    number,
     size,
     whole,
 )
@@ -28,7 +28,7 @@ BARS = ("copper", "stainless", "aluminium")
 LIGHTEST, DARKEST = 3, 15
 _CUP = whole(3, 24, "cup number")
 _SHADE = whole(LIGHTEST, DARKEST, "shade")
-_LITRES = number(0, 100_000)
+_LITRES = Number(0, 100_000)
 
 
 def shelf_readers(tables: Tables) -> Mapping[str, Reader]:

@@ -1,6 +1,6 @@
 """Inputs that take one or several of a closed set."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from PySide6.QtCore import QPointF, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen, QWheelEvent
@@ -121,15 +121,22 @@ class CheckChips(QWidget):
     ) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
+        self._name = name
         self._boxes: dict[str, Chip] = {}
         layout = EvenGrid(min_column, spacing=4, parent=self)
         for value, words in options:
             box = Chip(words, self)
-            box.setAccessibleName(f"{name}: {words}")
             box.toggled.connect(lambda _on: self.changed.emit(self.values()))
             self._boxes[value] = box
             layout.addWidget(box)
+        self.set_words(dict(options))
         self.setFocusProxy(next(iter(self._boxes.values())))
+
+    def set_words(self, words: Mapping[str, str]) -> None:
+        """Call the values by other words."""
+        for value, box in self._boxes.items():
+            box.setText(words[value])
+            box.setAccessibleName(f"{self._name}: {words[value]}")
 
     def values(self) -> tuple[str, ...]:
         """Return what is ticked, in list order."""

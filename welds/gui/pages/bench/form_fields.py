@@ -6,6 +6,8 @@ from dataclasses import dataclass
 
 from welds.bench.write import flow_text
 from welds.errors import ReferenceDataError
+from welds.gui.pages.bench.own_units import UNITS_OF, size_words
+from welds.quantities.units import Units
 from welds.reference.strict_yaml import parse_yaml
 
 Raw = dict[str, object]
@@ -13,7 +15,7 @@ Raw = dict[str, object]
 
 @dataclass(frozen=True, slots=True)
 class FormField:
-    """One line; a dotted name is a field inside another. `kind` is text, list, duty or yaml."""
+    """One line; a dotted name is a field inside another. `kind` is text, list, sizes, duty or yaml."""
 
     name: str
     kind: str = "text"
@@ -57,7 +59,7 @@ GROUPS: Mapping[str, tuple[FormField, ...]] = {
         FormField("voltage_min_v"),
         FormField("voltage_max_v"),
         FormField("voltage_v", "list"),
-        FormField("wire_diameters", "list"),
+        FormField("wire_diameters", "sizes"),
     ),
     "scales": (
         FormField("scales.current", "yaml"),
@@ -87,23 +89,33 @@ GROUPS: Mapping[str, tuple[FormField, ...]] = {
     ),
 }
 FIELDS: Mapping[str, FormField] = {field.name: field for group in GROUPS.values() for field in group}
+_LISTS = frozenset({"list", "sizes"})
 _NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
 
 
-def text_of(machine: Mapping[str, object], field: FormField) -> str:
+def text_of(machine: Mapping[str, object], field: FormField, units: Units = Units.METRIC) -> str:
     """Return what the form's line shows; empty where the file does not state it."""
+    text = _text_in_file(machine, field)
+    if field.kind == "sizes":
+        return ", ".join(size_words(size, "wire_diameter", units) for size in text.split(", "))
+    return UNITS_OF[field.name].shown(text, units) if field.name in UNITS_OF else text
+
+
+def _text_in_file(machine: Mapping[str, object], field: FormField) -> str:
     value: object = machine
     for part in field.name.split("."):
         value = value.get(part, "") if isinstance(value, Mapping) else ""
     if field.kind == "duty" and isinstance(value, list):
         return ", ".join(f"{row['current_a']} A at {row['percent']} %" for row in value if _is_row(row))
-    if field.kind == "list" and isinstance(value, list):
+    if field.kind in _LISTS and isinstance(value, list):
         return ", ".join(str(entry) for entry in value)
     return value if isinstance(value, str) else flow_text(value)
 
 
-def put_text(machine: Raw, field: FormField, text: str) -> None:
+def put_text(machine: Raw, field: FormField, text: str, units: Units = Units.METRIC) -> None:
     """Put a line of the form into the machine; an empty one takes the field away."""
+    if field.name in UNITS_OF:
+        text = UNITS_OF[field.name].kept(text, units)
     *outer, last = field.name.split(".")
     section = machine
     for part in outer:
@@ -120,7 +132,7 @@ def put_text(machine: Raw, field: FormField, text: str) -> None:
 
 
 def _value(field: FormField, text: str) -> object:
-    if field.kind == "list":
+    if field.kind in _LISTS:
         return [part.strip() for part in text.split(",") if part.strip()]
     if field.kind == "duty":
         rows = [_NUMBER.findall(part) for part in re.split(r",(?!\d)|;", text)]

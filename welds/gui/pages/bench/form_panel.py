@@ -9,9 +9,10 @@ from welds.gui.pages.bench.form_fields import GROUPS, FormField
 from welds.gui.pages.bench.words import BenchWords
 from welds.gui.widgets.choices import ChoiceBox
 from welds.gui.widgets.texts import label, set_property, set_text
+from welds.quantities.units import Units
 
 COLUMNS = 2
-LABEL_PX, SHORTEST = 124, 6
+LABEL_PX, SHORTEST = 138, 6
 LONG = frozenset({"name", "duty_cycle"})
 """Lines that take the whole width, besides the scales."""
 
@@ -24,7 +25,7 @@ class FormPanel(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._words = BenchWords(self)
-        self._labels, self._hints = self._words.fields(), self._words.hints()
+        self._named: dict[str, QLabel] = {}
         self.lines: dict[str, QLineEdit] = {}
         self.boxes: dict[str, ChoiceBox] = {}
         self._troubles: dict[str, QLabel] = {}
@@ -42,6 +43,18 @@ class FormPanel(QWidget):
             self._grid.addWidget(label(titles[group], "heading", parent=self), row, 0, 1, COLUMNS)
             row = self._add_fields(fields, row + 1)
         self._grid.setRowStretch(row, 1)
+        self.set_units(Units.METRIC)
+
+    def set_units(self, units: Units) -> None:
+        """Name every line, its unit and its example in the person's system."""
+        names, hints = self._words.fields(units), self._words.hints(units)
+        for name, named in self._named.items():
+            named.setText(names[name])
+        for name, line in self.lines.items():
+            line.setAccessibleName(names[name])
+            line.setPlaceholderText(hints.get(name, ""))
+        for name, box in self.boxes.items():
+            box.setAccessibleName(names[name])
 
     def show_texts(self, texts: Mapping[str, str]) -> None:
         """Show a machine without reporting it."""
@@ -79,13 +92,12 @@ class FormPanel(QWidget):
         layout.setVerticalSpacing(0)
         layout.setColumnStretch(1, 1)
         layout.setRowStretch(2, 1)
-        words = self._labels[field.name]
-        named = label(words, "soft", parent=cell)
+        named = self._named[field.name] = label(role="soft", parent=cell)
         named.setMinimumWidth(LABEL_PX)
         layout.addWidget(named, 0, 0, Qt.AlignmentFlag.AlignVCenter)
         if field.options:
             options = (("", self.tr("not stated")), *((each, each) for each in field.options))
-            box = ChoiceBox(words, options, cell)
+            box = ChoiceBox("", options, cell)
             box.setMinimumContentsLength(SHORTEST)
             box.chosen.connect(lambda value, name=field.name: self.edited.emit(name, value))
             self.boxes[field.name] = box
@@ -93,9 +105,7 @@ class FormPanel(QWidget):
             layout.addWidget(box, 0, 1)
         else:
             line = QLineEdit(cell)
-            line.setAccessibleName(words)
             line.setMinimumWidth(LABEL_PX // 2)
-            line.setPlaceholderText(self._hints.get(field.name, ""))
             line.textEdited.connect(lambda text, name=field.name: self.edited.emit(name, text))
             self.lines[field.name] = line
             named.setBuddy(line)

@@ -34,5 +34,6 @@ def make_bench_page(engine: Engine, setup: SetupPresenter, parent: QWidget) -> B
         presenter.take_request(request, setup.units)
 
     view.shown.connect(take_request)
+    setup.units_changed.connect(lambda _units: take_request() if view.isVisible() else None)
     presenter.saved.connect(lambda: setup.restore(setup.fields, setup.units))
     return view

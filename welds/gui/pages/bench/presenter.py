@@ -16,6 +16,7 @@ from welds.bench.write import bench_yaml
 from welds.errors import BenchFileError, WeldsError
 from welds.gui.bench_in_use import BenchInUse
 from welds.gui.pages.bench.form_fields import FIELDS, Raw, put_text, text_of
+from welds.gui.pages.bench.own_units import UNITS_OF, problem_in
 from welds.gui.pages.bench.shelf_state import Offer, offer_of, put_gases, put_plain, put_sizes
 from welds.quantities.units import Units
 from welds.reference.strict_yaml import parse_yaml
@@ -52,6 +53,7 @@ class BenchPresenter(QObject):
     shelf_changed = Signal(object)
     preview_changed = Signal(str)
     standing_changed = Signal(object)
+    units_changed = Signal(object)
     saved = Signal()
 
     def __init__(
@@ -103,8 +105,13 @@ class BenchPresenter(QObject):
         self._check()
 
     def take_request(self, request: Request | None, units: Units) -> None:
-        """Take the request of the set-up page for the preview."""
-        self._request, self._units = request, units
+        """Take the request of the set-up page for the preview, and the person's units."""
+        self._request = request
+        if units is not self._units:
+            self._units = units
+            self.units_changed.emit(units)
+            self._tell_form()
+            self.shelf_changed.emit(self.shelf)
         self._check()
 
     def select(self, place: int) -> None:
@@ -151,7 +158,7 @@ class BenchPresenter(QObject):
             return
         machine = self.machines[self._place]
         was_in_use = self._is_in_use(machine)
-        put_text(machine, FIELDS[name], text)
+        put_text(machine, FIELDS[name], text, self._units)
         if name == "name":
             if was_in_use:
                 self._raw["in_use"] = text.strip()
@@ -217,7 +224,7 @@ class BenchPresenter(QObject):
 
     def _tell_form(self) -> None:
         machine = self.machines[self._place] if self.machines else {}
-        self.form_changed.emit({name: text_of(machine, field) for name, field in FIELDS.items()})
+        self.form_changed.emit({name: text_of(machine, field, self._units) for name, field in FIELDS.items()})
 
     def _check(self) -> None:
         """Read what would be written, tell the mistakes of the shown machine and what the card would say."""
@@ -225,13 +232,16 @@ class BenchPresenter(QObject):
         shown = self._faults_of_shown()
         self.faults_changed.emit(shown)
         is_unsaved = self.text != self._saved_text
-        self.standing_changed.emit(Standing(is_unsaved, bench is not None, self._words(faults, is_unsaved)))
+        self.standing_changed.emit(
+            Standing(is_unsaved, bench is not None, self._words(faults, shown, is_unsaved))
+        )
         self.preview_changed.emit(self._preview(bench))
 
     def _faults_of_shown(self) -> dict[str, str]:
         if not self.machines:
             return {}
-        alone = bench_yaml({"machines": [self.machines[self._place]]})
+        machine = self.machines[self._place]
+        alone = bench_yaml({"machines": [machine]})
         found: dict[str, str] = {}
         for fault in check_bench(alone, FILE_WORD, self._tables)[1]:
             field, _, problem = fault.problem.removeprefix("machines.").partition(": ")
@@ -239,15 +249,19 @@ class BenchPresenter(QObject):
             if not name:
                 name = next((each for each in FIELDS if field.split()[0] == each), "")
             found.setdefault(name, problem if name and problem else fault.problem)
-        return found
+        return {
+            name: problem_in(self._units, name, text_of(machine, FIELDS[name]), problem) if name else problem
+            for name, problem in found.items()
+        }
 
-    def _words(self, faults: list[BenchFileError], is_unsaved: bool) -> str:
+    def _words(self, faults: list[BenchFileError], shown: Mapping[str, str], is_unsaved: bool) -> str:
         if self._complaint:
             return self._complaint
         if not self.machines:
             return self.tr("No machine yet: no card is limited. Add one: it starts as a common kind.")
         if faults:
-            return faults[0].problem
+            of_unit = next((problem for name, problem in shown.items() if name in UNITS_OF), "")
+            return of_unit or faults[0].problem
         if self._in_use.trouble and not is_unsaved:
             return self._in_use.trouble
         if is_unsaved:

@@ -3,11 +3,13 @@
 from collections.abc import Mapping
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
+from welds.gui.pages.bench.own_units import LEFT, size_words
 from welds.gui.pages.bench.shelf_state import (
     PAIRS,
     PLAIN,
+    SOLD_BY,
     Offer,
     gases_there,
     names_there,
@@ -17,6 +19,7 @@ from welds.gui.pages.bench.shelf_state import (
 from welds.gui.pages.bench.words import BenchWords
 from welds.gui.widgets.choices import CheckChips, ChoiceBox
 from welds.gui.widgets.texts import label, set_text
+from welds.quantities.units import Units
 
 
 class PairList(QWidget):
@@ -30,6 +33,7 @@ class PairList(QWidget):
         super().__init__(parent)
         self._shelf: Mapping[str, object] = {}
         self._kind = ""
+        self._words = {size: size for size in sizes}
         self.names = ChoiceBox(title, [(name, name) for name in names], self)
         self.names.chosen.connect(lambda _name: self._show_sizes())
         self.sizes = CheckChips(title, [(size, size) for size in sizes], 66, self)
@@ -42,22 +46,30 @@ class PairList(QWidget):
         layout.addWidget(self.sizes)
         layout.addWidget(self._there)
 
+    def set_words(self, words: Mapping[str, str]) -> None:
+        """Call the diameters by other words."""
+        self._words = dict(words)
+        self.sizes.set_words(words)
+
     def show_shelf(self, shelf: Mapping[str, object], kind: str) -> None:
         """Show what is there of one kind; the first that is there is chosen at first."""
         is_first, self._shelf, self._kind = not self._kind, shelf, kind
         there = names_there(shelf, kind)
         if is_first and there:
             self.names.set_value(there[0])
-        said = "; ".join(f"{name}: {', '.join(sizes_of(shelf, kind, name))}" for name in there)
+        said = "; ".join(f"{name}: {', '.join(self._said(sizes_of(shelf, kind, name)))}" for name in there)
         set_text(self._there, said or self.tr("Nothing ticked: nothing is ruled out."))
         self._show_sizes()
+
+    def _said(self, sizes: tuple[str, ...]) -> list[str]:
+        return [self._words.get(size, size) for size in sizes]
 
     def _show_sizes(self) -> None:
         self.sizes.set_values(sizes_of(self._shelf, self._kind, self.names.value()))
 
 
 class GasList(QWidget):
-    """Gases to tick, each ticked one with the litres that are left."""
+    """Gases to tick, each ticked one with how much is left."""
 
     changed = Signal(object)
 
@@ -65,6 +77,9 @@ class GasList(QWidget):
         super().__init__(parent)
         self._names = dict(gases)
         self._left: dict[str, str] = {}
+        self._units = Units.METRIC
+        self._named: dict[str, QLabel] = {}
+        self._bench_words = BenchWords(self)
         self.chips = CheckChips(title, gases, 150, self)
         self.chips.changed.connect(self._on_chips_changed)
         self.lines: dict[str, QLineEdit] = {}
@@ -73,28 +88,36 @@ class GasList(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(3)
         layout.addWidget(self.chips)
-        for gas, name in gases:
-            layout.addWidget(self._row(gas, name))
+        for gas, _name in gases:
+            layout.addWidget(self._row(gas))
+        self.set_units(Units.METRIC)
+
+    def set_units(self, units: Units) -> None:
+        """Ask for what is left in the person's unit."""
+        self._units = units
+        for gas, line in self.lines.items():
+            words = self._bench_words.left(self._names[gas], units)
+            line.setAccessibleName(words)
+            line.setPlaceholderText(self._bench_words.left_hint(units))
+            self._named[gas].setText(words)
 
     def show_gases(self, gases: Mapping[str, str]) -> None:
-        """Show ticks and litres without reporting them."""
+        """Show ticks and what is left, in litres here, without reporting it."""
         self._left = dict(gases)
         self.chips.set_values(gases)
         for gas, row in self._rows.items():
             row.setVisible(gas in gases)
-            if self.lines[gas].text() != gases.get(gas, ""):
-                self.lines[gas].setText(gases.get(gas, ""))
+            left = gases.get(gas, "")
+            if LEFT.kept(self.lines[gas].text().strip(), self._units) != left:
+                self.lines[gas].setText(LEFT.shown(left, self._units))
 
-    def _row(self, gas: str, name: str) -> QWidget:
+    def _row(self, gas: str) -> QWidget:
         row = QWidget(self)
         layout = QHBoxLayout(row)
         layout.setContentsMargins(0, 0, 0, 0)
-        words = self.tr("{gas}, litres left").format(gas=name)
         line = QLineEdit(row)
-        line.setAccessibleName(words)
-        line.setPlaceholderText(self.tr("water volume times bar"))
         line.textEdited.connect(lambda text: self._on_line_edited(gas, text))
-        named = label(words, "soft", parent=row)
+        named = self._named[gas] = label(role="soft", parent=row)
         named.setBuddy(line)
         layout.addWidget(named, 1)
         layout.addWidget(line, 1)
@@ -107,7 +130,7 @@ class GasList(QWidget):
         self.changed.emit(dict(self._left))
 
     def _on_line_edited(self, gas: str, text: str) -> None:
-        self._left[gas] = text.strip()
+        self._left[gas] = LEFT.kept(text.strip(), self._units)
         self.changed.emit(dict(self._left))
 
 
@@ -122,6 +145,7 @@ class ShelfPanel(QWidget):
 
     def __init__(self, offer: Offer, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._offer = offer
         words = BenchWords(self).shelf()
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(12, 8, 12, 12)
@@ -151,6 +175,14 @@ class ShelfPanel(QWidget):
         self.helmets.textEdited.connect(self.helmets_edited)
         self._add(words["helmet_shades"], self.helmets)
         self._grid.setRowStretch(self._grid.rowCount(), 1)
+
+    def set_units(self, units: Units) -> None:
+        """Call sizes and gases left as the person's system does; `show_shelf` follows."""
+        for kind, sold_by in SOLD_BY.items():
+            sizes = self._offer.sizes.get(kind) or self._offer.plain[kind]
+            words = {size: size_words(size, sold_by, units) for size in sizes}
+            (self.pairs.get(kind) or self.plain[kind]).set_words(words)
+        self.gases.set_units(units)
 
     def show_shelf(self, shelf: Mapping[str, object]) -> None:
         """Show everything without reporting it."""

@@ -12,6 +12,15 @@ PAIRS = ("tungstens", "fillers", "wires")
 """Kinds that name a type or class together with its diameters."""
 
 PLAIN = ("cups", "lens_cups", "gas_lenses", "collets", "backing_bars", "brushes", "wheels")
+SOLD_BY: Mapping[str, str] = {
+    "tungstens": "tungsten_diameter",
+    "fillers": "filler_diameter",
+    "wires": "wire_diameter",
+    "gas_lenses": "tungsten_diameter",
+    "collets": "tungsten_diameter",
+}
+"""Kind -> the diameters it is sold by."""
+
 CUPS = tuple(str(number) for number in range(3, 17))
 METALS = ("aluminium", "steel", "stainless", "copper", "titanium", "magnesium")
 UNKNOWN = "unknown"

@@ -120,6 +120,8 @@ class BenchView(QWidget):
         shelf.helmets_edited.connect(presenter.set_helmets)
         shelf.lens_chosen.connect(presenter.set_lens)
         presenter.machines_changed.connect(self._on_machines_changed)
+        presenter.units_changed.connect(form.set_units)
+        presenter.units_changed.connect(shelf.set_units)
         presenter.form_changed.connect(form.show_texts)
         presenter.faults_changed.connect(form.show_faults)
         presenter.shelf_changed.connect(shelf.show_shelf)

@@ -4,6 +4,9 @@ from collections.abc import Mapping
 
 from PySide6.QtCore import QObject
 
+from welds.gui.pages.bench.own_units import CORD, FEED, LEFT
+from welds.quantities.units import Units
+
 
 class BenchWords(QObject):
     """Labels of the form and of the shelf."""
@@ -20,8 +23,9 @@ class BenchWords(QObject):
             "supply": self.tr("Supply"),
         }
 
-    def fields(self) -> Mapping[str, str]:
+    def fields(self, units: Units) -> Mapping[str, str]:
         """Return the labels of the form's lines."""
+        feed, cord = FEED.name(units), CORD.name(units)
         return {
             "name": self.tr("Name"),
             "processes": self.tr("Processes"),
@@ -46,8 +50,8 @@ class BenchWords(QObject):
             "electrode_negative_max_percent": self.tr("Most negative [%]"),
             "electrode_negative_step_percent": self.tr("Step [%]"),
             "electrode_negative_percent": self.tr("Only these [%]"),
-            "wire_feed_min_m_min": self.tr("Feed from [m/min]"),
-            "wire_feed_max_m_min": self.tr("Feed to [m/min]"),
+            "wire_feed_min_m_min": self.tr("Feed from [{unit}]").format(unit=feed),
+            "wire_feed_max_m_min": self.tr("Feed to [{unit}]").format(unit=feed),
             "voltage_min_v": self.tr("Voltage from [V]"),
             "voltage_max_v": self.tr("Voltage to [V]"),
             "voltage_v": self.tr("Only these [V]"),
@@ -66,7 +70,7 @@ class BenchWords(QObject):
             "supply.breaker_a": self.tr("Breaker or fuse [A]"),
             "supply.cord_rated_a": self.tr("Cord rated [A]"),
             "supply.cord_mm2": self.tr("Cord [mm²]"),
-            "supply.cord_length_m": self.tr("Cord length [m]"),
+            "supply.cord_length_m": self.tr("Cord length [{unit}]").format(unit=cord),
             "supply.generator_kva": self.tr("Generator [kVA]"),
             "supply_volts": self.tr("Made for [V]"),
             "plug": self.tr("Plug"),
@@ -74,8 +78,9 @@ class BenchWords(QObject):
             "power_factor": self.tr("Power factor"),
         }
 
-    def hints(self) -> Mapping[str, str]:
+    def hints(self, units: Units) -> Mapping[str, str]:
         """Return examples for the lines that need one."""
+        is_inch = units is Units.INCH
         scale = "{name: dial, marks: {1: 40, 10: 200}}"
         return {
             "processes": "tig, mig",
@@ -84,14 +89,25 @@ class BenchWords(QObject):
             "ac_frequency_hz": "60",
             "electrode_negative_percent": "50, 65, 80",
             "voltage_v": "15, 16.5, 18",
-            "wire_diameters": "0.6 mm, 0.8 mm",
+            "wire_diameters": "0.023 in, 0.030 in" if is_inch else "0.6 mm, 0.8 mm",
             "scales.current": scale,
             "scales.ac_frequency": scale,
             "scales.electrode_negative": "{name: '% electrode positive', marks: {50: 50, 10: 90}}",
             "scales.wire_feed": "{name: dial, unit: in/min, marks: {1: 70, 10: 550}}",
+            "supply.cord_mm2": self.tr("12 AWG is 3.31") if is_inch else "2.5",
             "scales.voltage": "{name: tap, only_marks: yes, marks: {A: 15, B: 16.5}}",
             "supply_volts": "230, 400",
         }
+
+    def left(self, gas: str, units: Units) -> str:
+        """Return the label of what is left of a gas."""
+        return self.tr("{gas}, {unit} left").format(gas=gas, unit=LEFT.name(units))
+
+    def left_hint(self, units: Units) -> str:
+        """Return how what is left is found."""
+        if units is Units.INCH:
+            return self.tr("full bottle times psi over full psi")
+        return self.tr("water volume times bar")
 
     def shelf(self) -> Mapping[str, str]:
         """Return the headings of the shelf's kinds."""
