@@ -11,6 +11,7 @@ from welds.advice.pooling import REACH
 from welds.advice.request import Hand, Joint, Process, Request, Transfer
 from welds.advice.sizes import nearest_size
 from welds.advice.tig_seams import Series, base_joint, fit_tig_seams, material_of
+from welds.errors import InputError, NotCoveredError
 from welds.quantities.sizes import WIRE
 from welds.reference.basis import Basis
 from welds.reference.schedules import MigSchedule, TigSchedule
@@ -94,42 +95,66 @@ def mig_request(row: MigSchedule) -> Request:
         position,
         other_thickness_mm=row.bottom_mm,
         gas=row.gas or None,
-        wire_diameter_mm=nearest_size(wire, [size for size in WIRE if size <= 1.6]) if wire else None,
+        wire_diameter_mm=nearest_size(wire, list(WIRE)) if wire else None,
         transfer=Transfer(row.transfer),
     )
 
 
 def scores(tables: Tables, setting: str = "current") -> list[Score]:
-    """Return every row beside the card's own answer."""
-    found = []
-    for process, row, request in (
-        *(("tig", row, tig_request(row)) for row in tig_rows(tables)),
-        *(("mig", row, mig_request(row)) for row in mig_rows(tables)),
+    """Return every row that carries advice beside the card's own answer."""
+    found = [_score(tables, "tig", row, tig_request(row), setting) for row in tig_rows(tables)]
+    found += [_score(tables, "mig", row, mig_request(row), setting) for row in mig_rows(tables)]
+    return [score for score in found if score is not None]
+
+
+def shown_scores(tables: Tables) -> tuple[list[Score], list[str]]:
+    """Return the rows that carry no advice beside the card's answer to their own case, and the rest in words.
+
+    An arc spot burns through the sheet without a hole. No joint of a request means that, so it is not asked.
+    """
+    found: list[Score] = []
+    unasked = []
+    for process, row, make_request in (
+        *(("tig", row, tig_request) for row in tables.records(TigSchedule) if row.use != "pooled"),
+        *(("mig", row, mig_request) for row in tables.records(MigSchedule) if row.use != "pooled"),
     ):
-        if setting == "current":
-            printed: tuple[float | None, float | None] = (row.current_min_a, row.current_max_a)
-        elif isinstance(row, MigSchedule):
-            printed = (row.voltage_min_v, row.voltage_max_v)
+        if isinstance(row, MigSchedule) and row.kind == "spot":
+            unasked.append(f"{row.row_id}: an arc spot, which no request can ask for")
+            continue
+        try:
+            score = _score(tables, process, row, make_request(row), "current")
+        except (InputError, NotCoveredError) as error:
+            unasked.append(f"{row.row_id}: refused, {error}")
         else:
-            continue
-        if printed[0] is None or printed[1] is None:
-            continue
-        band = advise(request, tables).settings[setting].band
-        assert band is not None
-        found.append(
-            Score(
-                process,
-                row.source_id,
-                row.family,
-                row.joint,
-                row.row_id,
-                (printed[0], printed[1]),
-                (band.low, band.start, band.high),
-                row.basis.is_published,
-                row.basis is Basis.PRINTED,
-            )
-        )
-    return found
+            assert score is not None
+            found.append(score)
+    return found, unasked
+
+
+def _score(
+    tables: Tables, process: str, row: TigSchedule | MigSchedule, request: Request, setting: str
+) -> Score | None:
+    if setting == "current":
+        printed: tuple[float | None, float | None] = (row.current_min_a, row.current_max_a)
+    elif isinstance(row, MigSchedule):
+        printed = (row.voltage_min_v, row.voltage_max_v)
+    else:
+        return None
+    if printed[0] is None or printed[1] is None:
+        return None
+    band = advise(request, tables).settings[setting].band
+    assert band is not None
+    return Score(
+        process,
+        row.source_id,
+        row.family,
+        row.joint,
+        row.row_id,
+        (printed[0], printed[1]),
+        (band.low, band.start, band.high),
+        row.basis.is_published,
+        row.basis is Basis.PRINTED,
+    )
 
 
 def left_out_scores(tables: Tables) -> list[Score]:
