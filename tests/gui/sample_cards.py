@@ -4,6 +4,7 @@ The work is the yard's: console box and bait tank in 5052, the trailer's galvani
 brackets on a thicker post.
 """
 
+from welds.advice.adjustment import Adjustment
 from welds.advice.card import Card
 from welds.advice.request import Coating, Joint, Part, Process, Request
 from welds.advice.setting import Caution, Check, Choice, Reason, Setting, Severity, Step
@@ -23,7 +24,8 @@ def sample_engine() -> Engine:
     """Real tables and real reading of fields, with sample cards instead of advice."""
     tables = load_tables()
 
-    def card(request: Request) -> Card:
+    def card(request: Request, adjustments: tuple[Adjustment, ...] = ()) -> Card:
+        assert not adjustments, "sample cards take no changes"
         return sample_card(request, find_metal(tables, request.metal).family)
 
     return Engine(tables, lambda fields: request_from_fields(fields, tables), card)

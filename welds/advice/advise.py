@@ -1,7 +1,8 @@
 """Request in, card out: the rules in order, then what can hurt, what was checked, what to do first."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
+from welds.advice.adjustment import Adjustment, adjusted
 from welds.advice.card import Card
 from welds.advice.case import Case, SoFar, make_case
 from welds.advice.checks import checks_of
@@ -105,9 +106,15 @@ BOTH: tuple[Rule, ...] = (
 
 
 def advise(
-    request: Request, tables: Tables, equipment: Equipment = GENERIC, evidence: Evidence | None = None
+    request: Request,
+    tables: Tables,
+    equipment: Equipment = GENERIC,
+    evidence: Evidence | None = None,
+    adjustments: Sequence[Adjustment] = (),
 ) -> Card:
     """Return the card for a request; with evidence, the current and all that follows from it is learned.
+
+    `adjustments` are what a fault of the last bead asked for; what follows from a moved setting moves too.
 
     Raises InputError for a request that cannot be meant and NotCoveredError, with the nearest case that can
     be answered, where the tables end.
@@ -121,7 +128,7 @@ def advise(
             continue
         if setting.name == "current" and evidence is not None:
             setting, learned = learned_current(case, settings, setting, rule, evidence)
-        settings[setting.name] = setting
+        settings[setting.name] = adjusted(case, setting, adjustments)
     settings = with_readings(settings, equipment.machine)
     shopping = missing_for(case, settings)
     return Card(
@@ -133,6 +140,7 @@ def advise(
         equipment.machine.name,
         shopping=shopping,
         learned=learned,
+        adjustments=tuple(adjustments),
     )
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from welds.advice.adjustment import Adjustment
 from welds.advice.learned import Learned
 from welds.advice.request import Request
 from welds.advice.setting import Caution, Check, Purchase, Setting, Severity, Step
@@ -17,7 +18,8 @@ NOTICE = (
 class Card:
     """Settings in reading order, with what was checked, what to do first and what can hurt.
 
-    `learned` is there where past welds moved the current; the settings already follow it.
+    `learned` is there where past welds moved the current, `adjustments` where a fault of the last bead asked
+    for a change; the settings already follow both.
     """
 
     request: Request
@@ -29,6 +31,7 @@ class Card:
     notice: str = NOTICE
     shopping: tuple[Purchase, ...] = ()
     learned: Learned | None = None
+    adjustments: tuple[Adjustment, ...] = ()
 
     @property
     def stops(self) -> tuple[Caution, ...]:

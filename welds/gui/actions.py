@@ -29,6 +29,7 @@ class Actions(QObject):
         self.go_to_metal = self._make(self.tr("Go to the &metal"), "Ctrl+M")
         self.go_to_thickness = self._make(self.tr("Go to the &thickness"), "Ctrl+T")
         self.switch_side = self._make(self.tr("Between request and &card"), "F6")
+        self.find_fault = self._make(self.tr("What went &wrong…"), "F7")
         self.save_pdf.setIconText(self.tr("PDF"))
         self.copy_text.setIconText(self.tr("Copy"))
         self.larger.setIconText(self.tr("Text +"))
@@ -42,7 +43,7 @@ class Actions(QObject):
 
     def set_card_actions(self, *, has_card: bool) -> None:
         """Allow what needs a card, or grey it."""
-        for action in (self.print_card, self.save_pdf, self.copy_text):
+        for action in (self.print_card, self.save_pdf, self.copy_text, self.find_fault):
             action.setEnabled(has_card)
 
     def set_page_actions(self, *, has_page: bool) -> None:
@@ -91,7 +92,7 @@ class Actions(QObject):
         card = bar.addMenu(self.tr("&Card"))
         card.addActions([self.print_card, self.save_pdf, self.copy_text])
         card.addSeparator()
-        card.addAction(self.start_over)
+        card.addActions([self.find_fault, self.start_over])
         card.addSeparator()
         card.addAction(self.quit)
         view = bar.addMenu(self.tr("&View"))

@@ -99,3 +99,5 @@ class CardFace:
     machine: str
     notice: str
     has_wave: bool
+    adjusted: str = ""
+    """What faults of the last bead changed, in one sentence."""

@@ -47,7 +47,20 @@ def face_of(card: Card, units: Units, sources: Mapping[str, Source]) -> CardFace
         machine=card.machine,
         notice=card.notice,
         has_wave=_is_alternating(card.settings),
+        adjusted=_adjusted(card, units),
     )
+
+
+def _adjusted(card: Card, units: Units) -> str:
+    """Return the changed settings with the faults that asked for them."""
+    if not card.adjustments:
+        return ""
+    process = card.request.process
+    names = dict.fromkeys(step.setting for step in card.adjustments if step.setting in card.settings)
+    lines = (layout.setting_line(card.settings[name], process, units) for name in names)
+    moved = ", ".join(f"{line.label.lower()} now {line.start_text}" for line in lines)
+    faults = ", ".join(dict.fromkeys(step.fault.replace("-", " ") for step in card.adjustments))
+    return f"Changed for {faults}: {moved}."
 
 
 def _figure(line: layout.SettingLine, sources: Mapping[str, Source]) -> Figure:

@@ -6,12 +6,13 @@ Nothing here imports Qt, and the layers that are slow to import are reached only
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from welds.errors import InputError
 from welds.gui.metal_option import MetalOption
 
 if TYPE_CHECKING:
+    from welds.advice.adjustment import Adjustment
     from welds.advice.card import Card
     from welds.advice.request import Request
     from welds.gui.bench_in_use import BenchInUse
@@ -39,13 +40,19 @@ PLATES_IN = tuple(
 )
 
 
+class Answer(Protocol):
+    """From a request, and from what faults of the last bead asked for, to the card."""
+
+    def __call__(self, request: "Request", adjustments: "tuple[Adjustment, ...]" = (), /) -> "Card": ...
+
+
 @dataclass(frozen=True, slots=True)
 class Engine:
     """Tables and advice behind plain calls, so that a page can be tried with others in their place."""
 
     tables: "Tables"
     request: "Callable[[Fields], Request]"
-    card: "Callable[[Request], Card]"
+    card: "Answer"
     bench: "BenchInUse | None" = None
     past: "PastWelds | None" = None
 
@@ -145,10 +152,14 @@ def load_engine(user_folder: Path | None) -> Engine:
     tables = load_tables(user_folder)
     bench = BenchInUse(tables, None if user_folder is None else user_folder.parent / FILE_NAME)
     past = PastWelds(tables)
+
+    def card(request: "Request", adjustments: "tuple[Adjustment, ...]" = ()) -> "Card":
+        return advise(request, tables, bench.equipment, past.of(request), adjustments)
+
     engine = Engine(
         tables,
         lambda fields: request_from_fields(fields, tables),
-        lambda request: advise(request, tables, bench.equipment, past.of(request)),
+        card,
         bench,
         past,
     )

@@ -250,6 +250,8 @@ class MainWindow(QMainWindow):
             commands.start_over, commands.go_to_metal, commands.go_to_thickness, commands.switch_side,
         ):  # fmt: skip
             action.triggered.connect(lambda: self._show_page(SETUP))
+        commands.find_fault.triggered.connect(lambda: self._show_page(SETUP))
+        commands.find_fault.triggered.connect(view.find_fault)
         commands.start_over.triggered.connect(presenter.start_over)
         commands.switch_units.triggered.connect(presenter.switch_units)
         commands.go_to_metal.triggered.connect(view.request.focus_metal)

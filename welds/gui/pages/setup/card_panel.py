@@ -16,6 +16,7 @@ from welds.gui.widgets.drawing_view import DrawingView
 from welds.gui.widgets.figure_strip import FigureStrip
 from welds.gui.widgets.figure_tile import FigureTile
 from welds.gui.widgets.line_sheet import LineSheet
+from welds.gui.widgets.notice_bar import NoticeBar
 from welds.gui.widgets.packed_columns import PackedColumns
 from welds.gui.widgets.reason_list import ReasonList
 from welds.gui.widgets.refusal_bar import RefusalBar
@@ -40,6 +41,8 @@ class CardPanel(QWidget):
     ticked = Signal(str, bool)
     asked_for_nearest = Signal()
     log_wanted = Signal()
+    fault_wanted = Signal()
+    change_taken_back = Signal()
 
     def __init__(self, paint_joint: PaintCard, paint_wave: PaintCard, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -53,6 +56,12 @@ class CardPanel(QWidget):
         row = QHBoxLayout()
         row.setContentsMargins(0, 0, SCROLLBAR_PX, 0)
         row.addWidget(self.refusal)
+        layout.addLayout(row)
+        self.adjusted = NoticeBar("good", self)
+        self.adjusted.chosen.connect(lambda _name: self.change_taken_back.emit())
+        row = QHBoxLayout()
+        row.setContentsMargins(0, 0, SCROLLBAR_PX, 0)
+        row.addWidget(self.adjusted)
         layout.addLayout(row)
         layout.addWidget(self._scroll(), 1)
         layout.addStretch(0)
@@ -69,6 +78,7 @@ class CardPanel(QWidget):
         set_text(self._title, face.title)
         set_text(self._subtitle, face.subtitle)
         set_text(self._notice, face.notice)
+        self.adjusted.show_notice(face.adjusted, [("back", self.tr("Take it back"))])
         self.stops.show_stops(face.stops, ticks)
         self.warnings.show_cautions(face.warnings)
         self.main.show_figure(face.main)
@@ -90,6 +100,11 @@ class CardPanel(QWidget):
         self.area.show()
         self._chain_tabs()
 
+    @property
+    def title(self) -> str:
+        """What the card on show is for."""
+        return self._title.text()
+
     def show_waiting(self, words: str) -> None:
         """Say what keeps the card from being there."""
         set_text(self._title, words)
@@ -109,6 +124,7 @@ class CardPanel(QWidget):
         else:
             words, tone = self.tr("READY"), "good"
         self.log_weld.setEnabled(not is_stale)
+        self.find_fault.setEnabled(not is_stale)
         self.state.setText(words)
         self.state.setAccessibleName(self.tr("State of the card: {words}").format(words=words))
         set_property(self.state, "tone", tone)
@@ -128,6 +144,12 @@ class CardPanel(QWidget):
         self.log_weld.setToolTip(self.tr("Write down what was set and what came of it (Ctrl+L)"))
         self.log_weld.clicked.connect(self.log_wanted)
         self.log_weld.setEnabled(False)
+        self.find_fault = QPushButton(self.tr("What went wrong…"), self)
+        self.find_fault.setToolTip(
+            self.tr("From the looks of a bead to its cause and the change of setting (F7)")
+        )
+        self.find_fault.clicked.connect(self.fault_wanted)
+        self.find_fault.setEnabled(False)
         words = QVBoxLayout()
         words.setSpacing(0)
         words.addWidget(self._title)
@@ -135,6 +157,7 @@ class CardPanel(QWidget):
         row = QHBoxLayout()
         row.setContentsMargins(0, 0, SCROLLBAR_PX, 0)
         row.addLayout(words, 1)
+        row.addWidget(self.find_fault, 0, Qt.AlignmentFlag.AlignTop)
         row.addWidget(self.log_weld, 0, Qt.AlignmentFlag.AlignTop)
         row.addWidget(self.state, 0, Qt.AlignmentFlag.AlignTop)
         return row
@@ -223,9 +246,11 @@ class CardPanel(QWidget):
     def _chain_tabs(self) -> None:
         """Let Tab follow the reading order where parts were made anew."""
         chain: list[QWidget] = [
+            self.find_fault,
             self.log_weld,
             self.state,
             self.refusal.button,
+            *self.adjusted.buttons.values(),
             *self.stops.boxes.values(),
             self.warnings.button,
         ]

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QObject, Signal
 
+from welds.advice.adjustment import Adjustment
 from welds.advice.card import Card
 from welds.advice.request import Request
 from welds.advice.setting import Check
@@ -64,6 +65,7 @@ class SetupPresenter(QObject):
         self._units = Units.METRIC
         self._fields: dict[str, str | tuple[str, ...]] = dict(DEFAULTS)
         self._ticks: set[str] = set()
+        self._adjustments: tuple[Adjustment, ...] = ()
         self._card: Card | None = None
         self._is_stale = False
         self._nearest: Nearest | None = None
@@ -118,16 +120,33 @@ class SetupPresenter(QObject):
         self._units = units
         self._fields = {**DEFAULTS, **{name: fields[name] for name in FIELDS if name in fields}}
         self._drop_unknown_choices()
+        self._adjustments = ()
         self._ticks.clear()
         self.units_changed.emit(units)
         self.fields_changed.emit(self.fields)
         self.metal_changed.emit(self._text("metal"))
         self._answer()
 
+    def card_after(self, adjustment: Adjustment) -> Card:
+        """Return the card on screen after one more change; raises what the advice raises."""
+        assert self._card is not None
+        return self._engine.card(self._card.request, (*self._adjustments, adjustment))
+
+    def adjust(self, adjustment: Adjustment) -> None:
+        """Take a change that a fault of the last bead asks for; it holds until the request changes."""
+        self._adjustments = (*self._adjustments, adjustment)
+        self._answer()
+
+    def take_back(self) -> None:
+        """Go back to the card before any change."""
+        self._adjustments = ()
+        self._answer()
+
     def set_field(self, name: str, value: str | tuple[str, ...]) -> None:
         """Take one changed input and answer."""
         if self._fields.get(name, "") == value:
             return
+        self._adjustments = ()
         self._fields[name] = value
         if name in HAZARD_FIELDS:
             self._ticks.clear()
@@ -145,6 +164,7 @@ class SetupPresenter(QObject):
 
     def choose_reading(self, name: str, text: str) -> None:
         """Take a text that the program offered, and show it in its field."""
+        self._adjustments = ()
         self._fields[name] = text
         self.field_changed.emit(name, text)
         self._answer()
@@ -154,6 +174,7 @@ class SetupPresenter(QObject):
         nearest = self._nearest
         if nearest is None:
             return
+        self._adjustments = ()
         self._fields.update(nearest.changes)
         if HAZARD_FIELDS & nearest.changes.keys():
             self._ticks.clear()
@@ -198,7 +219,7 @@ class SetupPresenter(QObject):
         try:
             request = self._engine.request(self._asked())
             self.understood.emit(self._read_back(request))
-            card = self._engine.card(request)
+            card = self._engine.card(request, self._adjustments)
         except AmbiguousInputError as error:
             self._set_stale()
             self.readings_offered.emit(error.field, error.readings)

@@ -60,6 +60,19 @@ class SetupView(QWidget):
         else:
             self.card.state.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
+    def find_fault(self) -> None:
+        """Ask what the bead looks like, and let the card take the change that is chosen."""
+        presenter = self._presenter
+        if presenter.card is None or presenter.is_stale:
+            return
+        from welds.gui.pages.faults.dialog import FaultDialog
+        from welds.gui.pages.faults.finder import FaultFinder
+
+        dialog = FaultDialog(FaultFinder(presenter, self), self.card.title, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.chosen.connect(presenter.adjust)
+        dialog.open()
+
     def _connect(self) -> None:
         presenter, request, card = self._presenter, self.request, self.card
         request.changed.connect(presenter.set_field)
@@ -67,6 +80,8 @@ class SetupView(QWidget):
         request.reading_chosen.connect(presenter.choose_reading)
         card.ticked.connect(presenter.tick)
         card.asked_for_nearest.connect(presenter.go_to_nearest)
+        card.change_taken_back.connect(presenter.take_back)
+        card.fault_wanted.connect(self.find_fault)
         presenter.fields_changed.connect(request.show_fields)
         presenter.field_changed.connect(request.show_field)
         presenter.metal_changed.connect(lambda _metal: self._show_marks())
