@@ -1,6 +1,6 @@
 """Pick what the bead looks like, read where it comes from, and let the card take the change."""
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QDialog,
     QFrame,
@@ -14,11 +14,13 @@ from PySide6.QtWidgets import (
 )
 
 from welds.gui.pages.faults.finder import FaultFinder, RemedyLine
+from welds.gui.stylesheet import INPUT_HEIGHT_PX
 from welds.gui.widgets.side_area import SideArea
 from welds.gui.widgets.texts import clear_layout, label
 
 SIZE_PX = (1000, 640)
-LIST_PX = 352
+LIST_PX, SIDES_PX = 352, 60
+"""Width of the list, and what scroll bar, padding and spacing take of it."""
 
 
 class FaultDialog(QDialog):
@@ -36,7 +38,6 @@ class FaultDialog(QDialog):
         self.faults.setWordWrap(True)
         self.faults.setMinimumWidth(LIST_PX)
         self.faults.setSpacing(2)
-        self.faults.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.faults.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         heading = label(self.tr("What does the bead &look like?"), "heading", parent=self)
         heading.setBuddy(self.faults)
@@ -75,9 +76,16 @@ class FaultDialog(QDialog):
         for look in finder.faults():
             item = QListWidgetItem(f"{look.words}: {look.seen_as}")
             item.setData(Qt.ItemDataRole.UserRole, look)
+            item.setSizeHint(self._room_of(item.text()))
             self.faults.addItem(item)
         self.faults.currentItemChanged.connect(lambda item, _before: self._show(item))
         self.faults.setCurrentRow(0)
+
+    def _room_of(self, text: str) -> QSize:
+        """Return the room of a wrapped entry; the list's own reckoning forgets the style sheet's padding."""
+        width = LIST_PX - SIDES_PX
+        wrapped = self.fontMetrics().boundingRect(0, 0, width, 0, int(Qt.TextFlag.TextWordWrap), text)
+        return QSize(width, max(wrapped.height() + 12, INPUT_HEIGHT_PX))
 
     def _show(self, item: QListWidgetItem | None) -> None:
         if item is None:
