@@ -26,6 +26,7 @@ class Actions(QObject):
         self.larger = self._make(self.tr("&Larger text"), "Ctrl++", "Ctrl+=")
         self.smaller = self._make(self.tr("S&maller text"), "Ctrl+-")
         self.usual = self._make(self.tr("&Usual text size"), "Ctrl+0")
+        self.find = self._make(self.tr("&Go to…"), "Ctrl+K", "Ctrl+F")
         self.go_to_metal = self._make(self.tr("Go to the &metal"), "Ctrl+M")
         self.go_to_thickness = self._make(self.tr("Go to the &thickness"), "Ctrl+T")
         self.switch_side = self._make(self.tr("Between request and &card"), "F6")
@@ -41,6 +42,14 @@ class Actions(QObject):
         self.bar = self._make_bar()
         self.set_card_actions(has_card=False)
 
+    def commands(self) -> tuple[QAction, ...]:
+        """Return what can be done from anywhere, for those who look for it by its words."""
+        return (
+            *(self.print_card, self.save_pdf, self.copy_text, self.find_fault, self.start_over),
+            *(self.switch_units, self.larger, self.smaller, self.usual, *self.themes.values()),
+            *(self.show_shortcuts, self.show_about, self.quit),
+        )
+
     def set_card_actions(self, *, has_card: bool) -> None:
         """Allow what needs a card, or grey it."""
         for action in (self.print_card, self.save_pdf, self.copy_text, self.find_fault):
@@ -49,7 +58,8 @@ class Actions(QObject):
     def set_page_actions(self, *, has_page: bool) -> None:
         """Allow what needs the page, or grey it while it is being made ready."""
         for action in (
-            self.start_over, self.switch_units, self.go_to_metal, self.go_to_thickness, self.switch_side,
+            self.find, self.start_over, self.switch_units,
+            self.go_to_metal, self.go_to_thickness, self.switch_side,
         ):  # fmt: skip
             action.setEnabled(has_page)
 
@@ -104,7 +114,7 @@ class Actions(QObject):
         view.addSeparator()
         view.addActions([self.larger, self.smaller, self.usual])
         view.addSeparator()
-        view.addActions([self.go_to_metal, self.go_to_thickness, self.switch_side])
+        view.addActions([self.find, self.go_to_metal, self.go_to_thickness, self.switch_side])
         helped = bar.addMenu(self.tr("&Help"))
         helped.addActions([self.show_shortcuts, self.show_about])
 

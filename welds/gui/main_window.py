@@ -3,9 +3,10 @@
 Imported before the first paint, so everything it can do without until then is imported later.
 """
 
+from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QLabel, QMainWindow
 
 if TYPE_CHECKING:
@@ -32,6 +33,7 @@ if TYPE_CHECKING:
     from welds.gui.pages.setup.presenter import SetupPresenter
     from welds.gui.pages.setup.view import SetupView
     from welds.gui.prompts import Prompts
+    from welds.gui.recent import Recent
     from welds.gui.settings import WindowState
     from welds.gui.theme import Theme
     from welds.quantities.units import Units
@@ -77,6 +79,7 @@ class MainWindow(QMainWindow):
         self._compare_output: CompareOutput | None = None
         self.log: LogParts | None = None
         self._heat_watch: HeatWatch | None = None
+        self.recent: Recent | None = None
         self.setWindowTitle(self.tr("Welds"))
         self.resize(*FIRST_SIZE_PX)
         geometry = state.bytes_of("geometry")
@@ -112,7 +115,9 @@ class MainWindow(QMainWindow):
             return
         from welds.gui.memory import LastUse
 
-        trouble = self._outfit.memory.save(LastUse(self.presenter.fields, self.presenter.units.value))
+        recent = tuple(self.recent.requests) if self.recent is not None else ()
+        last = LastUse(self.presenter.fields, self.presenter.units.value, recent)
+        trouble = self._outfit.memory.save(last)
         if trouble:
             self.statusBar().showMessage(trouble)
 
@@ -218,9 +223,11 @@ class MainWindow(QMainWindow):
         """Make what watches the card: the log and the heat picture."""
         from welds.gui.jobs.queue import JobQueue
         from welds.gui.pages.setup.heat_watch import HeatWatch
+        from welds.gui.recent import Recent
 
         assert self.presenter is not None
         self._log_parts(view)
+        self.recent = Recent(self.presenter, self._last_use.recent if self._last_use else (), self)
         self._heat_watch = HeatWatch(self.presenter, JobQueue(self), self)
         self.view = view
         self.furnished.emit()
@@ -251,7 +258,8 @@ class MainWindow(QMainWindow):
         ):  # fmt: skip
             action.triggered.connect(lambda: self._show_page(SETUP))
         commands.find_fault.triggered.connect(lambda: self._show_page(SETUP))
-        commands.find_fault.triggered.connect(view.find_fault)
+        commands.find_fault.triggered.connect(lambda: view.find_fault())
+        commands.find.triggered.connect(self._find)
         commands.start_over.triggered.connect(presenter.start_over)
         commands.switch_units.triggered.connect(presenter.switch_units)
         commands.go_to_metal.triggered.connect(view.request.focus_metal)
@@ -267,6 +275,36 @@ class MainWindow(QMainWindow):
             return front.output
         is_comparing = self.pages is not None and self.pages.front == COMPARE
         return self._compare_output if is_comparing and self._compare_output is not None else output
+
+    def _find(self) -> None:
+        """Ask where to go, and go there; a request leads to the set-up page."""
+        from welds.gui.pages.find.dialog import FindDialog
+        from welds.gui.pages.find.finder import Finder, Place
+
+        assert self.presenter is not None
+        assert self.pages is not None
+        assert self.view is not None
+        assert self.commands is not None
+        view = self.view
+        pages = [
+            Place(button.text(), partial(self._show_page, place))
+            for place, button in enumerate(self.pages.buttons)
+        ]
+        actions = [
+            Place(action.text().replace("&", ""), action.trigger)
+            for action in self.commands.commands()
+            if action.isEnabled()
+        ]
+
+        def find_fault(name: str) -> None:
+            self._show_page(SETUP)
+            view.find_fault(name)
+
+        recent = self.recent.requests if self.recent is not None else ()
+        finder = Finder(self.presenter, recent, pages, actions, find_fault, pages[SETUP].go, self)
+        dialog = FindDialog(finder, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.open()
 
     def _show_page(self, place: int) -> None:
         if self.pages is not None and self.pages.front != place:

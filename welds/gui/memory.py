@@ -13,10 +13,11 @@ UNITS = ("metric", "inch")
 
 @dataclass(frozen=True, slots=True)
 class LastUse:
-    """The request as it was typed, and the units it was read in."""
+    """The request as it was typed, the units it was read in, and the requests before it, newest first."""
 
     fields: Fields = field(default_factory=dict)
     units: str = "metric"
+    recent: tuple[Fields, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,14 +83,24 @@ def _checked(data: object) -> LastUse:
         raise ValueError("not a file of this program's version")
     known = {item.name for item in fields(LastUse)}
     values = {name: value for name, value in data.items() if name in known}
-    request = values.get("fields", {})
-    if not isinstance(request, dict):
-        raise ValueError("the request is not a list of named texts")
+    recent = values.get("recent", [])
+    if not isinstance(recent, list):
+        raise ValueError("the recent requests are not a list")
     if values.get("units", UNITS[0]) not in UNITS:
         raise ValueError(f"units are {values['units']!r:.40}")
     return LastUse(
-        **{**values, "fields": {str(name): _text_or_texts(value) for name, value in request.items()}}
+        **{
+            **values,
+            "fields": _request(values.get("fields", {})),
+            "recent": tuple(_request(each) for each in recent),
+        }
     )
+
+
+def _request(data: object) -> Fields:
+    if not isinstance(data, dict):
+        raise ValueError("the request is not a list of named texts")
+    return {str(name): _text_or_texts(value) for name, value in data.items()}
 
 
 def _text_or_texts(value: object) -> str | tuple[str, ...]:

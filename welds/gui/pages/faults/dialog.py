@@ -81,6 +81,12 @@ class FaultDialog(QDialog):
         self.faults.currentItemChanged.connect(lambda item, _before: self._show(item))
         self.faults.setCurrentRow(0)
 
+    def show_fault(self, name: str) -> None:
+        """Choose a fault by its plain name; one that is not in the list changes nothing."""
+        for row, look in enumerate(self._finder.faults()):
+            if look.name == name:
+                self.faults.setCurrentRow(row)
+
     def _room_of(self, text: str) -> QSize:
         """Return the room of a wrapped entry; the list's own reckoning forgets the style sheet's padding."""
         width = LIST_PX - SIDES_PX

@@ -60,8 +60,8 @@ class SetupView(QWidget):
         else:
             self.card.state.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
-    def find_fault(self) -> None:
-        """Ask what the bead looks like, and let the card take the change that is chosen."""
+    def find_fault(self, name: str = "") -> None:
+        """Ask what the bead looks like, beginning at a fault, and let the card take the change chosen."""
         presenter = self._presenter
         if presenter.card is None or presenter.is_stale:
             return
@@ -71,6 +71,7 @@ class SetupView(QWidget):
         dialog = FaultDialog(FaultFinder(presenter, self), self.card.title, self)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.chosen.connect(presenter.adjust)
+        dialog.show_fault(name)
         dialog.open()
 
     def _connect(self) -> None:
@@ -81,7 +82,7 @@ class SetupView(QWidget):
         card.ticked.connect(presenter.tick)
         card.asked_for_nearest.connect(presenter.go_to_nearest)
         card.change_taken_back.connect(presenter.take_back)
-        card.fault_wanted.connect(self.find_fault)
+        card.fault_wanted.connect(lambda: self.find_fault())
         presenter.fields_changed.connect(request.show_fields)
         presenter.field_changed.connect(request.show_field)
         presenter.metal_changed.connect(lambda _metal: self._show_marks())
