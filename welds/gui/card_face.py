@@ -34,6 +34,9 @@ class Figure:
     reasons: tuple[ReasonLine, ...]
     alternatives: tuple[str, ...] = ()
     more_sources: tuple[str, ...] = ()
+    does: str = ""
+    too_little: str = ""
+    too_much: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ from welds.advice.setting import Caution, Setting, Severity
 from welds.gui.card_face import CardFace, CautionLine, CheckLine, Figure, FigureGroup, ReasonLine, StepLine
 from welds.quantities.units import Units
 from welds.reference.basis import Basis
+from welds.reference.settings import SettingNote
 from welds.reference.sources import Source
 from welds.report import layout
 
@@ -20,11 +21,13 @@ GRADE_WORDS: Mapping[Basis, str] = {
 }
 
 
-def face_of(card: Card, units: Units, sources: Mapping[str, Source]) -> CardFace:
-    """Return the card in words, in these units."""
-    headlines = [_figure(line, sources) for line in layout.headlines(card, units)]
+def face_of(
+    card: Card, units: Units, sources: Mapping[str, Source], notes: Mapping[str, SettingNote]
+) -> CardFace:
+    """Return the card in words, in these units; `notes` say what each setting does."""
+    headlines = [_figure(line, sources, notes) for line in layout.headlines(card, units)]
     groups = [
-        FigureGroup(group.title, tuple(_figure(line, sources) for line in group.lines))
+        FigureGroup(group.title, tuple(_figure(line, sources, notes) for line in group.lines))
         for group in layout.groups(card, units)
     ]
     figures = [figure for group in groups for figure in group.figures]
@@ -63,7 +66,10 @@ def _adjusted(card: Card, units: Units) -> str:
     return f"Changed for {faults}: {moved}."
 
 
-def _figure(line: layout.SettingLine, sources: Mapping[str, Source]) -> Figure:
+def _figure(
+    line: layout.SettingLine, sources: Mapping[str, Source], notes: Mapping[str, SettingNote]
+) -> Figure:
+    note = notes.get(line.name)
     reasons = tuple(
         ReasonLine(
             _capital(reason.text),
@@ -87,6 +93,9 @@ def _figure(line: layout.SettingLine, sources: Mapping[str, Source]) -> Figure:
         reasons=reasons,
         more_sources=others,
         alternatives=line.alternatives,
+        does=note.does if note else "",
+        too_little=note.too_little if note else "",
+        too_much=note.too_much if note else "",
     )
 
 

@@ -59,8 +59,10 @@ class Engine:
     def face(self, card: "Card", units: "Units") -> "CardFace":
         """Return the card in words."""
         from welds.gui.card_words import face_of
+        from welds.reference.settings import setting_notes
 
-        return face_of(card, units, self.tables.sources)
+        notes = setting_notes(self.tables, card.request.process.value)
+        return face_of(card, units, self.tables.sources, notes)
 
     def card_text(self, card: "Card", units: "Units") -> str:
         """Return the card as plain text for the clipboard."""

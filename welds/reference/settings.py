@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from welds.reference.basis import Basis
+from welds.reference.tables import Tables
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,3 +76,24 @@ class PlugRule:
     source_id: str
     basis: Basis
     note: str
+
+
+@dataclass(frozen=True, slots=True)
+class SettingNote:
+    """What a setting does, and what too little and too much of it look like."""
+
+    TABLE: ClassVar[str] = "setting_notes"
+
+    row_id: str
+    setting: str
+    process: str
+    does: str
+    too_little: str
+    too_much: str
+    source_id: str
+    basis: Basis
+
+
+def setting_notes(tables: Tables, process: str) -> dict[str, SettingNote]:
+    """Return the note of each setting of a process."""
+    return {row.setting: row for row in tables.records(SettingNote) if row.process in (process, "both")}

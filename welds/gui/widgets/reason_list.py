@@ -1,4 +1,4 @@
-"""The chain of reasons under a figure."""
+"""The chain of reasons under a figure, and what the setting does."""
 
 from collections.abc import Sequence
 
@@ -33,7 +33,8 @@ class ReasonList(QFrame):
         clear_layout(self._layout)
         self.setAccessibleName(self.tr("Reasons for {label}").format(label=figure.label))
         self._add_reasons(figure.reasons)
-        lines = [
+        lines = self._what_it_does(figure)
+        lines += [
             self.tr("Grade: {grade}, {meaning}.").format(grade=figure.grade, meaning=figure.grade_meaning)
         ]
         if figure.more_sources:
@@ -42,6 +43,13 @@ class ReasonList(QFrame):
             lines.append(self.tr("Instead:") + " " + "; ".join(figure.alternatives))
         for row, line in enumerate(lines, start=2 * len(figure.reasons) + 2):
             self._add_line(row, line)
+
+    def _what_it_does(self, figure: Figure) -> list[str]:
+        if not figure.does:
+            return []
+        little = self.tr("Too little, or wrong: {looks}").format(looks=figure.too_little)
+        much = self.tr("Too much: {looks}").format(looks=figure.too_much)
+        return [self.tr("What it does (shop practice): {words}").format(words=figure.does), little, much]
 
     def _add_reasons(self, reasons: Sequence[ReasonLine]) -> None:
         for number, reason in enumerate(reasons, start=1):
