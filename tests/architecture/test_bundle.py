@@ -208,7 +208,7 @@ def test_metadata_is_valid(tool: tuple[str, ...], file: str):
 def test_the_icon_is_drawn_in_every_size(tmp_path: Path):
     image = pytest.importorskip("PIL.Image")
     script = (sys.executable, "-P", PACKAGING / "render_icon.py")
-    subprocess.run([*script, PACKAGING / "icons" / "welds.svg", tmp_path], check=True)
+    subprocess.run([*script, ROOT / "welds" / "gui" / "welds.svg", tmp_path], check=True)
     drawn = sorted(tmp_path.glob("hicolor/*/apps/welds.png"))
     assert len(drawn) > 5
     for path in drawn:

@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication, qVersion
 
 import welds
 from welds.advice.card import NOTICE
+from welds.reference.edition import edition
 
 if TYPE_CHECKING:
     from welds.reference.tables import Tables
@@ -42,8 +43,7 @@ def about_text(tables: "Tables | None") -> str:
     ]
     if tables is not None:
         rows = sum(len(tables.table(name).rows) for name in tables.names)
-        counted = tr(
-            "about", "Tables: {tables} with {rows} rows from {sources} sources, shipped with this version"
-        )
+        counted = tr("about", "Tables: {tables} with {rows} rows from {sources} sources")
         lines.insert(1, counted.format(tables=len(tables.names), rows=rows, sources=len(tables.sources)))
+        lines.insert(2, tr("about", "Tables as shipped: {edition}").format(edition=edition()))
     return "\n".join(lines) + "\n\n" + NOTICE

@@ -87,6 +87,7 @@ class Actions(QObject):
             ThemeChoice.SYSTEM: self.tr("&Follow the system"),
             ThemeChoice.LIGHT: self.tr("&Light"),
             ThemeChoice.DARK: self.tr("&Dark"),
+            ThemeChoice.CONTRAST: self.tr("&High contrast"),
         }
         made = {}
         for choice, text in words.items():

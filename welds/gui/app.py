@@ -23,6 +23,7 @@ def run(argv: Sequence[str]) -> int:
     application = QApplication([*argv] or sys.argv[:1])
     application.setApplicationName(NAME)
     application.setOrganizationName(NAME)
+    application.setDesktopFileName(NAME)
     state = WindowState(QSettings())
     _paint_in(application, state.word_of("theme"))
     window = MainWindow(state, lambda: _outfit(application))

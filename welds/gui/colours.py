@@ -34,7 +34,9 @@ class Colours:
     @staticmethod
     def of(palette: QPalette) -> "Colours":
         """Return the set that belongs to a widget's palette."""
-        return DARK if palette.color(QPalette.ColorRole.Window).lightnessF() < 0.5 else LIGHT
+        paper = palette.color(QPalette.ColorRole.Window)
+        usual = DARK if paper.lightnessF() < 0.5 else LIGHT
+        return next((each for each in ALL if each.paper == paper.name()), usual)
 
     def text_pairs(self) -> tuple[tuple[str, str], ...]:
         """Return every (text, paper) pair that the window sets words in."""
@@ -96,3 +98,44 @@ DARK = Colours(
     good="#9fe3b7",
     good_paper="#143c24",
 )
+CONTRAST_LIGHT = Colours(
+    is_dark=False,
+    paper="#ffffff",
+    sheet="#fefefe",
+    raised="#f7f7f7",
+    line="#3c3c3c",
+    edge="#000000",
+    ink="#000000",
+    soft_ink="#1c1c1c",
+    faded_ink="#595959",
+    accent="#00304f",
+    on_accent="#ffffff",
+    accent_paper="#d6ecff",
+    stop="#7a0000",
+    stop_paper="#fff3f1",
+    warn="#4a2f00",
+    warn_paper="#fff9e8",
+    good="#003d1c",
+    good_paper="#f0fff5",
+)
+CONTRAST_DARK = Colours(
+    is_dark=True,
+    paper="#000000",
+    sheet="#050505",
+    raised="#121212",
+    line="#c9c9c9",
+    edge="#ffffff",
+    ink="#ffffff",
+    soft_ink="#f0f0f0",
+    faded_ink="#a8a8a8",
+    accent="#ffe45c",
+    on_accent="#000000",
+    accent_paper="#3a3200",
+    stop="#ffc9bf",
+    stop_paper="#3d0500",
+    warn="#ffe7a8",
+    warn_paper="#2e2200",
+    good="#b9ffd0",
+    good_paper="#00260f",
+)
+ALL = (LIGHT, DARK, CONTRAST_LIGHT, CONTRAST_DARK)

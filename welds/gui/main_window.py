@@ -141,6 +141,10 @@ class MainWindow(QMainWindow):
 
     def _furnish(self) -> None:
         """Start loading; put on colours and menus and make the first page while that goes on."""
+        from pathlib import Path
+
+        from PySide6.QtGui import QIcon
+
         from welds.gui.jobs.runner import JobRunner
 
         self._outfit = self._make_outfit()
@@ -149,6 +153,7 @@ class MainWindow(QMainWindow):
         self._jobs.failed.connect(self._on_load_failed)
         self._jobs.submit(self._outfit.load)
 
+        self.setWindowIcon(QIcon(str(Path(__file__).with_name("welds.svg"))))
         theme = self._outfit.theme
         self._prompts = self._outfit.prompts(self)
         theme.choose(theme.choice_named(self._state.word_of("theme")))

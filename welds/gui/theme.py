@@ -6,7 +6,7 @@ from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
-from welds.gui.colours import DARK, LIGHT, Colours
+from welds.gui.colours import CONTRAST_DARK, CONTRAST_LIGHT, DARK, LIGHT, Colours
 from welds.gui.stylesheet import stylesheet
 
 BASE_TEXT_PX = 14
@@ -15,11 +15,12 @@ NORMAL_TEXT_STEP = 1
 
 
 class ThemeChoice(StrEnum):
-    """What the person asked for; `SYSTEM` follows the desktop where it says."""
+    """What the person asked for; `SYSTEM` follows the desktop where it says, `CONTRAST` in light or dark."""
 
     SYSTEM = "system"
     LIGHT = "light"
     DARK = "dark"
+    CONTRAST = "contrast"
 
 
 def palette_of(colours: Colours) -> QPalette:
@@ -85,9 +86,11 @@ class Theme(QObject):
     @property
     def colours(self) -> Colours:
         """The colours in use; a desktop that does not say counts as light."""
+        is_dark = QGuiApplication.styleHints().colorScheme() is Qt.ColorScheme.Dark
+        if self._choice is ThemeChoice.CONTRAST:
+            return CONTRAST_DARK if is_dark else CONTRAST_LIGHT
         if self._choice is ThemeChoice.SYSTEM:
-            scheme = QGuiApplication.styleHints().colorScheme()
-            return DARK if scheme is Qt.ColorScheme.Dark else LIGHT
+            return DARK if is_dark else LIGHT
         return DARK if self._choice is ThemeChoice.DARK else LIGHT
 
     @staticmethod
@@ -128,5 +131,5 @@ class Theme(QObject):
         self.changed.emit(colours)
 
     def _on_color_scheme_changed(self, _scheme: Qt.ColorScheme) -> None:
-        if self._choice is ThemeChoice.SYSTEM:
+        if self._choice in (ThemeChoice.SYSTEM, ThemeChoice.CONTRAST):
             self.apply()
