@@ -31,6 +31,7 @@ class Actions(QObject):
         self.go_to_thickness = self._make(self.tr("Go to the &thickness"), "Ctrl+T")
         self.switch_side = self._make(self.tr("Between request and &card"), "F6")
         self.find_fault = self._make(self.tr("What went &wrong…"), "F7")
+        self.large_figures = self._make(self.tr("Large &figures"), "F9")
         self.save_pdf.setIconText(self.tr("PDF"))
         self.copy_text.setIconText(self.tr("Copy"))
         self.larger.setIconText(self.tr("Text +"))
@@ -45,14 +46,17 @@ class Actions(QObject):
     def commands(self) -> tuple[QAction, ...]:
         """Return what can be done from anywhere, for those who look for it by its words."""
         return (
-            *(self.print_card, self.save_pdf, self.copy_text, self.find_fault, self.start_over),
+            *(self.print_card, self.save_pdf, self.copy_text, self.find_fault, self.large_figures),
+            self.start_over,
             *(self.switch_units, self.larger, self.smaller, self.usual, *self.themes.values()),
             *(self.show_shortcuts, self.show_about, self.quit),
         )
 
     def set_card_actions(self, *, has_card: bool) -> None:
         """Allow what needs a card, or grey it."""
-        for action in (self.print_card, self.save_pdf, self.copy_text, self.find_fault):
+        for action in (
+            self.print_card, self.save_pdf, self.copy_text, self.find_fault, self.large_figures,
+        ):  # fmt: skip
             action.setEnabled(has_card)
 
     def set_page_actions(self, *, has_page: bool) -> None:
@@ -113,7 +117,7 @@ class Actions(QObject):
         colours.addActions(list(self.themes.values()))
         view.addMenu(colours)
         view.addSeparator()
-        view.addActions([self.larger, self.smaller, self.usual])
+        view.addActions([self.larger, self.smaller, self.usual, self.large_figures])
         view.addSeparator()
         view.addActions([self.find, self.go_to_metal, self.go_to_thickness, self.switch_side])
         helped = bar.addMenu(self.tr("&Help"))

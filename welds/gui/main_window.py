@@ -264,6 +264,8 @@ class MainWindow(QMainWindow):
             action.triggered.connect(lambda: self._show_page(SETUP))
         commands.find_fault.triggered.connect(lambda: self._show_page(SETUP))
         commands.find_fault.triggered.connect(lambda: view.find_fault())
+        commands.large_figures.triggered.connect(lambda: self._show_page(SETUP))
+        commands.large_figures.triggered.connect(view.show_large)
         commands.find.triggered.connect(self._find)
         commands.start_over.triggered.connect(presenter.start_over)
         commands.switch_units.triggered.connect(presenter.switch_units)

@@ -1,5 +1,7 @@
 """The set-up page: request on the left, card on the right, joined to one presenter."""
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QByteArray, Qt
 from PySide6.QtWidgets import QApplication, QSplitter, QVBoxLayout, QWidget
 
@@ -12,12 +14,17 @@ from welds.gui.pages.setup.presenter import SetupPresenter, Understood
 from welds.gui.pages.setup.request_panel import RequestPanel
 from welds.gui.widgets.side_area import SideArea
 
+if TYPE_CHECKING:
+    from welds.gui.pages.setup.large_figures import LargeFigures
+
 
 class SetupView(QWidget):
     """Builds both sides; once joined to a presenter it shows what that says. Nothing about welding here."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._face: CardFace | None = None
+        self._large: LargeFigures | None = None
         self._drawings = SetupDrawings(self)
         self.request = RequestPanel(self._drawings.paint_tile, self)
         self.card = CardPanel(self._drawings.paint_joint, self._drawings.paint_wave, self)
@@ -74,6 +81,27 @@ class SetupView(QWidget):
         dialog.show_fault(name)
         dialog.open()
 
+    def show_large(self) -> None:
+        """Show the card's main figures over the whole screen; they follow while it is open."""
+        if self._face is None:
+            return
+        from welds.gui.pages.setup.large_figures import LargeFigures
+
+        self._large = LargeFigures(self)
+        self._large.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self._large.finished.connect(self._on_large_left)
+        self._follow_large()
+        self._large.showFullScreen()
+
+    def _follow_large(self) -> None:
+        if self._large is not None and self._face is not None:
+            ticks = self._presenter.ticks
+            waiting = tuple(stop.text for stop in self._face.stops if stop.rule not in ticks)
+            self._large.show_face(self._face, waiting, is_stale=self._presenter.is_stale)
+
+    def _on_large_left(self) -> None:
+        self._large = None
+
     def _connect(self) -> None:
         presenter, request, card = self._presenter, self.request, self.card
         request.changed.connect(presenter.set_field)
@@ -111,6 +139,7 @@ class SetupView(QWidget):
         self.request.show_understood(understood)
 
     def _on_card_changed(self, face: CardFace) -> None:
+        self._face = face
         self._drawings.set_units(self._presenter.units)
         self.card.show_face(face, self._presenter.ticks)
 
@@ -134,3 +163,4 @@ class SetupView(QWidget):
 
     def _on_readiness_changed(self, presenter: SetupPresenter) -> None:
         self.card.show_readiness(is_stale=presenter.is_stale, open_stops=presenter.open_stops)
+        self._follow_large()
