@@ -1,5 +1,6 @@
 """The whole window over sample cards: what a person does, and what stands on the screen afterwards."""
 
+import re
 import sys
 from itertools import combinations
 
@@ -265,6 +266,19 @@ def test_help_lists_every_shortcut(window):
     assert "Apache-2.0" in about
     assert "rows from" in about
     assert NOTICE in about
+
+
+def test_help_tells_the_everyday_uses_and_names_keys_that_exist(window):
+    window.commands.show_guide.trigger()
+    window.commands.show_method.trigger()
+    guide, method = (text for _title, _introduction, text in window._prompts.shown)
+    for use in ("ALUMINIUM CORNERS", "LOG A SUCCESSFUL SETTING", "COMPARE JOINT TYPES"):
+        assert use in guide
+    known = {keys for keys, _words in window.commands.shortcuts} | {"Ctrl+1", "Ctrl+2"}
+    named = set(re.findall(r"\b(?:Ctrl\+\w|F\d)\b", guide))
+    assert named
+    assert named <= known
+    assert "no welding procedure" in method
 
 
 def focusable(window) -> list[QWidget]:

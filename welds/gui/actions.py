@@ -37,6 +37,8 @@ class Actions(QObject):
         self.larger.setIconText(self.tr("Text +"))
         self.smaller.setIconText(self.tr("Text \u2212"))
         self.show_shortcuts = self._make(self.tr("&Shortcuts"), "F1")
+        self.show_guide = self._make(self.tr("&Guide"), "Shift+F1")
+        self.show_method = self._make(self.tr("&How figures are made"))
         self.show_about = self._make(self.tr("&About Welds"))
         self.themes = self._make_themes()
         self._fill_menus()
@@ -49,7 +51,7 @@ class Actions(QObject):
             *(self.print_card, self.save_pdf, self.copy_text, self.find_fault, self.large_figures),
             self.start_over,
             *(self.switch_units, self.larger, self.smaller, self.usual, *self.themes.values()),
-            *(self.show_shortcuts, self.show_about, self.quit),
+            *(self.show_guide, self.show_shortcuts, self.show_method, self.show_about, self.quit),
         )
 
     def set_card_actions(self, *, has_card: bool) -> None:
@@ -121,7 +123,7 @@ class Actions(QObject):
         view.addSeparator()
         view.addActions([self.find, self.go_to_metal, self.go_to_thickness, self.switch_side])
         helped = bar.addMenu(self.tr("&Help"))
-        helped.addActions([self.show_shortcuts, self.show_about])
+        helped.addActions([self.show_guide, self.show_shortcuts, self.show_method, self.show_about])
 
     def _make_bar(self) -> WrapBar:
         """Return the buttons that share the menus' row, so that the page gets the height."""

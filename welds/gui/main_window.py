@@ -3,10 +3,9 @@
 Imported before the first paint, so everything it can do without until then is imported later.
 """
 
-from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QLabel, QMainWindow
 
 if TYPE_CHECKING:
@@ -37,6 +36,7 @@ if TYPE_CHECKING:
     from welds.gui.settings import WindowState
     from welds.gui.theme import Theme
     from welds.quantities.units import Units
+    from welds.reference.tables import Tables
 
 FIRST_SIZE_PX = (1366, 768)
 SETUP, COMPARE, LOG = 0, 1, 4
@@ -136,6 +136,9 @@ class MainWindow(QMainWindow):
         self._words.painted.disconnect(self._on_painted)
         QTimer.singleShot(0, self, self._furnish)
 
+    def _tables(self) -> "Tables | None":
+        return self.presenter.engine.tables if self.presenter is not None else None
+
     def _waiting_words(self) -> str:
         return self.tr("Getting the tables ready…")
 
@@ -145,6 +148,7 @@ class MainWindow(QMainWindow):
 
         from PySide6.QtGui import QIcon
 
+        from welds.gui.helping import Helping
         from welds.gui.jobs.runner import JobRunner
 
         self._outfit = self._make_outfit()
@@ -159,6 +163,7 @@ class MainWindow(QMainWindow):
         theme.choose(theme.choice_named(self._state.word_of("theme")))
         theme.set_text_step(theme.step_named(self._state.word_of("text_step")))
         self.commands = self._make_commands(theme)
+        Helping(self.commands, self._prompts, self._tables, self)
         loaded = self._outfit.memory.load()
         self._last_use = loaded.last_use
         self.statusBar().showMessage(loaded.trouble)
@@ -192,8 +197,6 @@ class MainWindow(QMainWindow):
         commands.smaller.triggered.connect(lambda: theme.change_text_size(-1))
         commands.usual.triggered.connect(lambda: theme.change_text_size(0))
         commands.quit.triggered.connect(self.close)
-        commands.show_shortcuts.triggered.connect(self._show_shortcuts)
-        commands.show_about.triggered.connect(self._show_about)
         return commands
 
     def _on_loaded(self, engine: "Engine") -> None:
@@ -284,34 +287,14 @@ class MainWindow(QMainWindow):
         return self._compare_output if is_comparing and self._compare_output is not None else output
 
     def _find(self) -> None:
-        """Ask where to go, and go there; a request leads to the set-up page."""
-        from welds.gui.pages.find.dialog import FindDialog
-        from welds.gui.pages.find.finder import Finder, Place
+        from welds.gui.pages.find.opening import open_find
 
         assert self.presenter is not None
         assert self.pages is not None
         assert self.view is not None
         assert self.commands is not None
-        view = self.view
-        pages = [
-            Place(button.text(), partial(self._show_page, place))
-            for place, button in enumerate(self.pages.buttons)
-        ]
-        actions = [
-            Place(action.text().replace("&", ""), action.trigger)
-            for action in self.commands.commands()
-            if action.isEnabled()
-        ]
-
-        def find_fault(name: str) -> None:
-            self._show_page(SETUP)
-            view.find_fault(name)
-
         recent = self.recent.requests if self.recent is not None else ()
-        finder = Finder(self.presenter, recent, pages, actions, find_fault, pages[SETUP].go, self)
-        dialog = FindDialog(finder, self)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.open()
+        open_find(self, self.presenter, self.pages, self.commands, recent, self.view.find_fault)
 
     def _show_page(self, place: int) -> None:
         if self.pages is not None and self.pages.front != place:
@@ -408,20 +391,3 @@ class MainWindow(QMainWindow):
     def _on_units_changed(self, units: "Units") -> None:
         assert self.commands is not None
         self.commands.show_units(self.tr("inch") if units.value == "inch" else self.tr("metric"))
-
-    def _show_shortcuts(self) -> None:
-        from welds.gui.about import shortcuts_text
-
-        if self._prompts is not None and self.commands is not None:
-            introduction = self.tr("Everything can be reached with the keyboard.")
-            self._prompts.show_text(
-                self.tr("Shortcuts"), introduction, shortcuts_text(self.commands.shortcuts)
-            )
-
-    def _show_about(self) -> None:
-        from welds.gui.about import about_text
-
-        if self._prompts is not None:
-            tables = self.presenter.engine.tables if self.presenter else None
-            introduction = self.tr("Set-ups for TIG and MIG, with reasons and sources.")
-            self._prompts.show_text(self.tr("About Welds"), introduction, about_text(tables))

@@ -1,6 +1,7 @@
 """Work off the window's thread: plain functions in, a result or an error out."""
 
 from collections.abc import Callable
+from contextlib import suppress
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, SignalInstance
 
@@ -19,7 +20,8 @@ class _Job(QRunnable):
             result = self._work()
         except Exception as exception:
             error = exception
-        self._ended.emit(self._number, result, error)
+        with suppress(RuntimeError):  # the window is gone: nobody waits for the answer any more
+            self._ended.emit(self._number, result, error)
 
 
 class JobRunner(QObject):

@@ -50,6 +50,7 @@ class JobView(QWidget):
         self.heading = label(role="value", wrap=True, parent=self)
         self.tabs = QTabWidget(self)
         self.tabs.setAccessibleName(self.tr("The job"))
+        self.tabs.tabBar().setAccessibleName(self.tr("Parts of the job"))
         bar = QHBoxLayout()
         for button in (self.open_file, self.open_demo, self.open_again, self.holes, self.packet):
             bar.addWidget(button)
