@@ -58,7 +58,8 @@ def controls(page: QWidget) -> list[QWidget]:
 def said(widget: QWidget) -> str:
     """Return what a screen reader would say of it."""
     interface = QAccessible.queryAccessibleInterface(widget)
-    return interface.text(QAccessible.Text.Name) if interface is not None else ""
+    name = interface.text(QAccessible.Text.Name) if interface is not None else ""
+    return name or widget.accessibleName()  # a bar without tabs has no current tab to be called by
 
 
 def told(widget: QWidget) -> str:
