@@ -11,11 +11,11 @@ from tests.logbook.many import fill
 from welds.advice.advise import advise
 from welds.advice.request import Joint, Process, Request
 from welds.errors import InputError
-from welds.logbook import browse
+from welds.logbook import browse, conditions
 from welds.logbook.alike import FARTHEST, kinds_apart, similar
 from welds.logbook.browse import count, forget_filter, page, save_filter, saved, values_of
 from welds.logbook.drafts import Drafts
-from welds.logbook.fields import read_entry
+from welds.logbook.fields import changed_entry, read_entry
 from welds.logbook.filters import Filter, filter_from_json
 from welds.logbook.opening import open_logbook
 from welds.logbook.past import evidence_for
@@ -54,6 +54,10 @@ FILTERS = [
     (Filter(text="bead 17,"), lambda e: "17," in e.notes),
     (Filter(text="100%"), lambda e: False),
     (Filter(text="_"), lambda e: False),
+    (Filter(text='bead 7" fit-up'), lambda e: False),
+    (Filter(text="be 59"), lambda e: "59" in e.notes),
+    (Filter(text="599,"), lambda e: "599," in e.notes),
+    (Filter(text="ead bead 123, trailer"), lambda e: "trailer" in e.notes and "123," in e.notes),
     (Filter(thickness_min_mm=1.5, thickness_max_mm=3), lambda e: 1.5 <= e.thickness_mm <= 3),
     (Filter(current_min_a=100, current_max_a=120), lambda e: 100 <= e.figure("current") <= 120),
     (Filter(since="2022-01-01", until="2022-01-01"), lambda e: e.made_at[:10] == "2022-01-01"),
@@ -69,6 +73,27 @@ def test_a_filter_finds_what_counting_finds(yard, wanted, fits):
     found = page(yard, wanted, sort="number", is_descending=False, limit=1000).entries
     assert [entry.number for entry in found] == expected
     assert count(yard, wanted) == len(expected)
+
+
+@pytest.mark.parametrize(("wanted", "fits"), FILTERS, ids=lambda each: str(each)[:60])
+def test_looking_through_every_entry_finds_the_same(yard, monkeypatch, wanted, fits):
+    monkeypatch.setattr(conditions, "MOST_RARE", 0)
+    monkeypatch.setattr(conditions, "MOST_VALUES", 0)
+    assert count(yard, wanted) == sum(map(fits, everything(yard)))
+
+
+def test_the_words_searched_are_those_the_entry_holds_now(log, reading, tables):
+    entry = log.add(reading(notes='Größe \U0001f41f, quoted "twice"')).entry
+    for words in ("GRÖSSE", "\U0001f41f", '"twice"', "größe 5052"):
+        assert count(log, Filter(text=words)) == 1, words
+    receipt = log.edit(changed_entry(entry, {"notes": "rod rack"}, tables))
+    assert (count(log, Filter(text="quoted")), count(log, Filter(text="rod rack"))) == (0, 1)
+    log.undo(receipt.undo)
+    assert (count(log, Filter(text="quoted")), count(log, Filter(text="rod rack"))) == (1, 0)
+    log.undo(log.remove(entry.number).undo)
+    assert count(log, Filter(text="quoted")) == 1
+    log.remove(entry.number)
+    assert count(log, Filter(text="quoted")) == 0
 
 
 def test_a_fault_is_found_by_name_and_by_number(log, reading):

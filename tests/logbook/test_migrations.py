@@ -8,15 +8,16 @@ from sqlalchemy import MetaData, inspect, text
 
 from tests.logbook.conftest import BAIT_TANK, MUDGUARD
 from welds.logbook import migrate
-from welds.logbook.browse import saved
+from welds.logbook.browse import page, saved
 from welds.logbook.fields import entry_json, read_entry
+from welds.logbook.filters import Filter
 from welds.logbook.opening import open_logbook
 from welds.logbook.places import place_of
 from welds.logbook.rows import row_of
 from welds.logbook.schema import HEAD, metadata
 from welds.logbook.store import Store
 
-LATER_COLUMNS = {"0001": ("material_lot",), "0002": ()}
+LATER_COLUMNS = {"0001": ("material_lot",), "0002": (), "0003": ()}
 EARLIER = [version for version in migrate.KNOWN if version != HEAD]
 
 
@@ -72,6 +73,7 @@ def test_data_comes_through(old, address, tables, version):
             assert kept == entry_json(before)
             assert len(pictures) == (1 if version >= "0002" and after.number == 1 else 0)
         assert saved(log) == {}
+        assert [entry.number for entry in page(log, Filter(text="mudguard (invented)")).entries] == [2]
         log.add(read_entry({**BAIT_TANK, "material_lot": "lot 7"}, tables))
         assert log.get(3).material_lot == "lot 7"
 

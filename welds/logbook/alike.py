@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from math import log
 
-from sqlalchemy import Connection, literal, select, text, union_all
+from sqlalchemy import Connection, literal, select, union_all
 
 from welds.advice.request import Joint, Request
 from welds.logbook.entry import Entry
@@ -12,6 +12,7 @@ from welds.logbook.entry_table import entries_by_number
 from welds.logbook.logbook import Logbook
 from welds.logbook.rows import kind_of
 from welds.logbook.schema import entries
+from welds.logbook.values import values_in
 from welds.reference.metals import find_metal
 from welds.reference.tables import Tables
 
@@ -29,13 +30,7 @@ AT_ONCE = 24
 """Kinds asked for in one statement."""
 
 _FILLETS = frozenset({Joint.TEE.value, Joint.LAP.value, Joint.INSIDE_CORNER.value})
-_KINDS = text(
-    "WITH RECURSIVE kinds(kind) AS ("
-    " SELECT min(kind) FROM entries UNION ALL"
-    " SELECT (SELECT min(kind) FROM entries WHERE entries.kind > kinds.kind) FROM kinds"
-    " WHERE kinds.kind IS NOT NULL) SELECT kind FROM kinds WHERE kind IS NOT NULL"
-)
-"""Every kind that occurs, by jumping along the index."""
+MOST_KINDS = 5000
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +49,7 @@ def similar(log_: Logbook, request: Request, tables: Tables, limit: int = 5) -> 
     wanted = log(request.thickness_mm)
 
     def work(connection: Connection) -> list[Like]:
-        kinds = [str(kind) for kind in connection.execute(_KINDS).scalars()]
+        kinds = values_in(connection, "kind", MOST_KINDS)
         apart = {kind: distance for kind in kinds if (distance := kinds_apart(own, kind)) < FARTHEST}
         best: list[tuple[float, int]] = []
         for group in _groups(sorted(apart, key=lambda kind: apart[kind])):

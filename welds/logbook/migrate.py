@@ -12,7 +12,7 @@ from welds.logbook.store import Store
 _LOCK = 0x57454C44
 """Key of the lock on a server, so that two benches do not migrate at once."""
 
-KNOWN = ("0001", "0002", "0003")
+KNOWN = ("0001", "0002", "0003", "0004")
 
 
 def version_of(store: Store) -> str | None:

@@ -13,7 +13,7 @@ from sqlalchemy import (
     Text,
 )
 
-HEAD = "0003"
+HEAD = "0004"
 """The migration this program knows as the newest."""
 
 APPLICATION_ID = 0x57454C44
@@ -61,6 +61,11 @@ Index("ix_entries_thicker", entries.c.kind, entries.c.log_thickness, entries.c.m
 Index("ix_entries_thinner", entries.c.kind, entries.c.log_thickness.desc(), entries.c.made_on.desc())
 Index("ix_entries_evidence", entries.c.process, entries.c.family, entries.c.made_on)
 Index("ix_entries_fingerprint", entries.c.fingerprint)
+for _name in (
+    *("process", "metal", "family", "thickness_mm", "joint", "position", "current_a", "outcome"),
+    *("machine", "welder", "material_lot"),
+):
+    Index(f"ix_entries_{_name}", entries.c[_name], entries.c.number)
 Index(
     "ix_entries_browse",
     *(entries.c[name] for name in ("made_on", "number", "process", "family", "metal", "joint")),

@@ -77,6 +77,7 @@ class LogPresenter(QObject):
         self._sort, self._is_descending = "made_at", True
         self._is_nearest = False
         self._number = 0
+        self._counted: tuple[Filter, int] | None = None
         self._detail: Detail | None = None
         self._undo: Undo | None = None
         self._is_old = True
@@ -116,7 +117,7 @@ class LogPresenter(QObject):
     def show(self) -> None:
         """Read what the page shows, where that is old."""
         if self._is_old or self._is_nearest:
-            self._is_old = False
+            self._is_old, self._counted = False, None
             self.refresh()
             self._read_lists()
 
@@ -150,7 +151,7 @@ class LogPresenter(QObject):
         self.refresh()
 
     def refresh(self, *, is_same_question: bool = False) -> None:
-        """Ask the log for what is to be shown."""
+        """Ask the log for what is to be shown; another order of the same welds is not counted again."""
         self._number += 1
         number = self._number
         if self._is_nearest:
@@ -163,16 +164,22 @@ class LogPresenter(QObject):
             return
         self.filter_refused.emit("", "")
         sort, is_descending = self._sort, self._is_descending
+        known = self._counted[1] if self._counted is not None and self._counted[0] == wanted else None
 
         def work(log: "Logbook") -> Listing:
             from welds.logbook.browse import count, page
 
             first = page(log, wanted, sort=sort, is_descending=is_descending, limit=BLOCK)
-            has_all = len(first.entries) < BLOCK
-            total = len(first.entries) if has_all else count(log, wanted)
+            total = known
+            if total is None or len(first.entries) < BLOCK:
+                total = len(first.entries) if len(first.entries) < BLOCK else count(log, wanted)
             return Listing(number, total, first.entries, is_same_question=is_same_question)
 
-        self.desk.ask(work, self.listing_changed.emit, "listing")
+        def done(listing: Listing) -> None:
+            self._counted = (wanted, listing.count)
+            self.listing_changed.emit(listing)
+
+        self.desk.ask(work, done, "listing")
 
     def want_blocks(self, wanted: tuple[int, Sequence[int]]) -> None:
         """Bring blocks of the listing on show."""
@@ -350,6 +357,7 @@ class LogPresenter(QObject):
         if not self.has_page:
             self._is_old = True
             return
+        self._counted = None
         self.refresh(is_same_question=True)
         self._read_lists()
         if self._detail is None:
