@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 from hypothesis import settings
 
+from tests.support.server import server  # noqa: F401
 from welds.reference.load import load_tables
 from welds.reference.tables import Tables
 

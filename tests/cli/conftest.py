@@ -40,8 +40,11 @@ class Lent:
     windows: int = 0
     pdfs: tuple = ()
 
-    def open_window(self) -> int:
+    logs: tuple = ()
+
+    def open_window(self, log) -> int:
         self.windows += 1
+        self.logs = (*self.logs, log)
         return 0
 
     def write_pdf(self, path, report, units, sources) -> None:

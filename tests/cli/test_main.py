@@ -13,6 +13,27 @@ def test_without_arguments_the_window_opens(welds, lent) -> None:
     assert lent.windows == 1
 
 
+@pytest.mark.parametrize("words", [("--log", "yard.db"), ("--log=yard.db",)])
+def test_the_window_opens_on_another_log(welds, lent, words) -> None:
+    assert welds(*words).code == 0
+    assert lent.logs == ("yard.db",)
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (("--log",), "one value"),
+        (("--log", "mysql://shop/log"), "postgresql+psycopg://USER@HOST/DATABASE"),
+        (("--log", "yard.db", "--units"), "--help lists them"),
+    ],
+)
+def test_a_slip_in_the_log_is_said_before_the_window_opens(welds, lent, words, said) -> None:
+    result = welds(*words)
+    assert result.code == 2
+    assert said in result.complaint
+    assert lent.windows == 0
+
+
 @pytest.mark.parametrize("word", ["--version", "version"])
 def test_version(welds, word) -> None:
     program, tables = welds(word).out.splitlines()
@@ -42,7 +63,7 @@ def test_unknown_command_gets_the_nearest(welds, word, nearest) -> None:
 
 
 def test_an_interrupted_command_leaves_quietly(capsys) -> None:
-    def interrupted() -> int:
+    def interrupted(_log) -> int:
         raise KeyboardInterrupt
 
     assert main([], open_window=interrupted, write_pdf=lambda *_: None) == 130

@@ -1,5 +1,7 @@
 """What the tests of the log page share: prompts that answer, the yard's invented welds."""
 
+from PySide6.QtCore import QEvent
+
 from tests.gui.fakes import FakePrompts
 
 BAIT_TANK = {
@@ -25,6 +27,15 @@ MUDGUARD = {
     "notes": "trailer mudguard (invented)",
     "made_at": "2026-04-01",
 }
+
+
+def settle(window, qapp):
+    """Let everything that was asked of the log be answered."""
+    for _ in range(8):
+        qapp.processEvents()
+        window.log.desk.wait()
+    qapp.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    qapp.processEvents()
 
 
 class Answers(FakePrompts):

@@ -5,10 +5,11 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QEvent, QSettings, Qt
-from PySide6.QtGui import QAccessible
+from PySide6.QtGui import QAccessible, QGuiApplication
+from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLineEdit, QPlainTextEdit
 
-from tests.gui.log_support import BAIT_TANK, MUDGUARD, Answers
+from tests.gui.log_support import BAIT_TANK, MUDGUARD, Answers, settle
 from welds.gui.engine import load_engine
 from welds.gui.main_window import MainWindow
 from welds.gui.memory import LastUse, Memory
@@ -72,15 +73,6 @@ def make(qtbot, qapp, engine, tmp_path, file):
     engine.past.ask, engine.past.is_on = None, True
 
 
-def settle(window, qapp):
-    """Let everything that was asked of the log be answered."""
-    for _ in range(8):
-        qapp.processEvents()
-        window.log.desk.wait()
-    qapp.sendPostedEvents(None, QEvent.Type.DeferredDelete)
-    qapp.processEvents()
-
-
 @pytest.fixture
 def at_log(make, qapp):
     """Return a maker of windows with the page of the log in front."""
@@ -101,6 +93,45 @@ def rows(window) -> list[str]:
 
 def click(qtbot, button):
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+# ----------------------------------------------------------------------------------------- what is in front
+
+
+def test_print_pdf_and_copy_take_out_the_weld_in_hand(at_log, put, tmp_path):
+    put(BAIT_TANK, MUDGUARD)
+    window = at_log()
+    commands, prompts = window.commands, window._prompts
+    window.log.view.table.choose(0)  # the newest first: the mudguard
+    prompts.save_path = tmp_path / "out"
+    commands.save_pdf.trigger()
+    assert prompts.suggested == ["procedure-sheet-log-2.pdf"]
+    assert (tmp_path / "out.pdf").read_bytes().startswith(b"%PDF")
+    commands.copy_text.trigger()
+    copied = QGuiApplication.clipboard().text()
+    assert "log entry 2" in copied
+    assert "Preliminary: what was done once" in copied.splitlines()[1]
+    assert "Thickness: 1.5 mm" in copied
+    printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+    printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    printer.setOutputFileName(str(tmp_path / "printed.pdf"))
+    prompts.printer = printer
+    commands.print_card.trigger()
+    assert (tmp_path / "printed.pdf").stat().st_size > 5000
+    window.pages.show(0)
+    commands.copy_text.trigger()
+    assert "log entry" not in QGuiApplication.clipboard().text()
+
+
+def test_printing_is_grey_while_no_weld_is_in_hand(at_log, put, qapp):
+    put(BAIT_TANK)
+    window = at_log()
+    assert window.commands.print_card.isEnabled()
+    window.log.presenter.remove()
+    settle(window, qapp)
+    assert not window.commands.print_card.isEnabled()
+    window.pages.show(0)
+    assert window.commands.print_card.isEnabled()
 
 
 # ---------------------------------------------------------------------------------------------- from the card

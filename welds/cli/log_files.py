@@ -119,5 +119,5 @@ def sheet(context: Context) -> int:
     elif options.json:
         print_json({"title": page.title, "fields": [list(field) for field in page.fields]})
     elif options.pdf is None and options.html is None:
-        print_text("\n".join(f"{name}: {value}" for name, value in page.fields))
+        print_text(page.text)
     return 0

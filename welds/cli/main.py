@@ -30,17 +30,18 @@ ANSWERED = 0
 INTERRUPTED = 130
 
 
-def main(argv: Sequence[str], *, open_window: Callable[[], int], write_pdf: "WritePdf") -> int:
+def main(argv: Sequence[str], *, open_window: Callable[[str], int], write_pdf: "WritePdf") -> int:
     """Run one command and return its exit code: 0, 2 bad input, 3 not in the tables, 4 file unavailable.
 
-    Without arguments the window is opened. Nothing but answers goes to standard output.
+    Without a command the window is opened, on the log that `--log` names. Nothing but answers goes to
+    standard output.
     """
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="backslashreplace")
     try:
-        if not argv:
-            return open_window()
+        if not argv or argv[0].partition("=")[0] == "--log":
+            return open_window(_log_of_window(argv))
         code = _run(argv, write_pdf)
         if sys.stdout is not None:
             sys.stdout.flush()
@@ -126,11 +127,29 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
     return ANSWERED
 
 
+def _log_of_window(argv: Sequence[str]) -> str:
+    """Return the log that was named, or an empty text; a slip in it is said here, not in the window."""
+    if not argv:
+        return ""
+    from welds.cli.arguments import Once, Parser
+    from welds.logbook.places import place_of
+
+    parser = Parser("welds", "Open the window.")
+    parser.add_argument("--log", action=Once, metavar="FILE|URL", help="another log than your own")
+    named: str = parser.read(argv).log
+    place_of(named)
+    return named
+
+
 def _usage() -> str:
     width = max(map(len, COMMANDS))
     lines = (f"  welds {name.ljust(width)}  {what}" for name, what in COMMANDS.items())
     return "\n".join(
-        ["welds opens the window; with a command it answers here:", *lines, "welds COMMAND --help says more."]
+        [
+            "welds opens the window (--log FILE|URL: on another log); with a command it answers here:",
+            *lines,
+            "welds COMMAND --help says more.",
+        ]
     )
 
 

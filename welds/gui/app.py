@@ -18,15 +18,15 @@ if TYPE_CHECKING:
 NAME = "welds"
 
 
-def run(argv: Sequence[str]) -> int:
-    """Open the window and return the exit code once it is closed."""
+def run(argv: Sequence[str], log: str = "") -> int:
+    """Open the window and return the exit code once it is closed; `log` names a log for this time only."""
     application = QApplication([*argv] or sys.argv[:1])
     application.setApplicationName(NAME)
     application.setOrganizationName(NAME)
     application.setDesktopFileName(NAME)
     state = WindowState(QSettings())
     _paint_in(application, state.word_of("theme"))
-    window = MainWindow(state, lambda: _outfit(application))
+    window = MainWindow(state, lambda: _outfit(application, log))
     crashes = CrashReporter(window.show_crash, window.save)
     crashes.install()
     gc.disable()  # a start makes much and throws nothing away: looking for waste would cost a twentieth of it
@@ -47,7 +47,7 @@ def _paint_in(application: QApplication, theme: str) -> None:
         application.setPalette(palette_of(DARK if theme == "dark" else LIGHT))
 
 
-def _outfit(application: QApplication) -> "Outfit":
+def _outfit(application: QApplication, log: str) -> "Outfit":
     from welds.gui.outfit import usual_outfit
 
-    return usual_outfit(application)
+    return usual_outfit(application, log)

@@ -21,6 +21,11 @@ class CardOutput(QObject):
         super().__init__(parent)
         self._presenter, self._prompts, self._say = presenter, prompts, say
 
+    @property
+    def is_ready(self) -> bool:
+        """True where the card is there and up to date."""
+        return self._card() is not None
+
     def print_card(self) -> None:
         """Print the card on one page."""
         card = self._card()

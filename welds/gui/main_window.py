@@ -21,11 +21,10 @@ if TYPE_CHECKING:
     from welds.gui.jobs.runner import JobRunner
     from welds.gui.memory import LastUse
     from welds.gui.outfit import Outfit
+    from welds.gui.output import Output
     from welds.gui.page_switch import PageSwitch
-    from welds.gui.pages.compare.outputs import CompareOutput
     from welds.gui.pages.compare.presenter import ComparePresenter
     from welds.gui.pages.compare.view import CompareView
-    from welds.gui.pages.heat.outputs import HeatOutput
     from welds.gui.pages.heat.view import HeatView
     from welds.gui.pages.log.page import LogParts
     from welds.gui.pages.setup.heat_watch import HeatWatch
@@ -76,7 +75,6 @@ class MainWindow(QMainWindow):
         self.pages: PageSwitch | None = None
         self.comparing: ComparePresenter | None = None
         self.compare_view: CompareView | None = None
-        self._compare_output: CompareOutput | None = None
         self.log: LogParts | None = None
         self._heat_watch: HeatWatch | None = None
         self.recent: Recent | None = None
@@ -214,7 +212,7 @@ class MainWindow(QMainWindow):
         view.join(self.presenter, engine)
         self._output = CardOutput(self.presenter, self._prompts, self.statusBar().showMessage, self)
         self.presenter.units_changed.connect(self._on_units_changed)
-        self.presenter.readiness_changed.connect(self._on_readiness_changed)
+        self.presenter.readiness_changed.connect(lambda _presenter: self.show_readiness())
         self.presenter.restore(self._last_use.fields, Units(self._last_use.units))
         self.pages.add(self.tr("Side by side"), self._make_compare_page)
         self.pages.add(self.tr("Bench"), self._make_bench_page)
@@ -224,6 +222,7 @@ class MainWindow(QMainWindow):
         self.commands.show_pages(self.pages.row)
         self.pages.turned.connect(self._on_page_turned)
         self._connect_page(self.presenter, view, self._output)
+        self.show_readiness()
         view.request.focus_metal()
         QTimer.singleShot(BREATH_MS, self, lambda: self._furnish_rest(view))
 
@@ -249,8 +248,10 @@ class MainWindow(QMainWindow):
         assert self.presenter is not None
         assert self.pages is not None
         assert self._prompts is not None
+        assert self._outfit is not None
         setup, say = self.presenter, self.statusBar().showMessage
-        self.log = LogParts(setup.engine, setup, view, self._prompts, self._state, say, self)
+        address = self._outfit.log or self._state.word_of("log")
+        self.log = LogParts(setup.engine, setup, view, self._prompts, self._state, address, say, self)
         self.log.stand_at(self.pages, LOG)
         return self.log
 
@@ -276,15 +277,11 @@ class MainWindow(QMainWindow):
         commands.go_to_thickness.triggered.connect(view.request.focus_thickness)
         commands.switch_side.triggered.connect(view.switch_side)
 
-    def _front_output(self, output: "CardOutput") -> "CardOutput | CompareOutput | HeatOutput":
-        """Return what prints and saves the page in front."""
-        from welds.gui.pages.heat.view import HeatView
-
+    def _front_output(self, output: "CardOutput") -> "Output":
+        """Return what prints and saves the page in front; the set-up's card where that page has nothing."""
         front = self.pages.stack.currentWidget() if self.pages is not None else None
-        if isinstance(front, HeatView):
-            return front.output
-        is_comparing = self.pages is not None and self.pages.front == COMPARE
-        return self._compare_output if is_comparing and self._compare_output is not None else output
+        own: Output | None = getattr(front, "output", None)
+        return own or output
 
     def _find(self) -> None:
         from welds.gui.pages.find.opening import open_find
@@ -309,8 +306,9 @@ class MainWindow(QMainWindow):
         assert self._prompts is not None
         self.comparing = ComparePresenter(self.presenter.engine, self)
         say = self.statusBar().showMessage
-        self._compare_output = CompareOutput(self.comparing, self._prompts, say, self)
-        self.compare_view = CompareView(self.comparing, self._compare_output, self._prompts, self)
+        output = CompareOutput(self.comparing, self._prompts, say, self)
+        self.compare_view = CompareView(self.comparing, output, self._prompts, self)
+        self.comparing.shown_changed.connect(lambda _shown: self.show_readiness())
         self.compare_view.card_opened.connect(self._on_card_opened)
         self.compare_view.log_wanted.connect(self._on_log_wanted)
         self.presenter.units_changed.connect(self.comparing.set_units)
@@ -344,9 +342,7 @@ class MainWindow(QMainWindow):
         assert self.commands is not None
         if place == COMPARE and self.comparing is not None:
             self.comparing.take_card(self.presenter.fields, self.presenter.units)
-            self.commands.set_card_actions(has_card=True)
-        else:
-            self._on_readiness_changed(self.presenter)
+        self.show_readiness()
 
     def _on_card_opened(self, fields: "Fields") -> None:
         """Show a column's request on the set-up page."""
@@ -384,9 +380,11 @@ class MainWindow(QMainWindow):
         if not isinstance(error, WeldsError):
             raise error
 
-    def _on_readiness_changed(self, presenter: "SetupPresenter") -> None:
+    def show_readiness(self) -> None:
+        """Allow printing and saving where the page in front has something to print, or grey it."""
         assert self.commands is not None
-        self.commands.set_card_actions(has_card=presenter.card is not None and not presenter.is_stale)
+        if self.pages is not None and self._output is not None:
+            self.commands.set_card_actions(has_card=self._front_output(self._output).is_ready)
 
     def _on_units_changed(self, units: "Units") -> None:
         assert self.commands is not None

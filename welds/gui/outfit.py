@@ -18,15 +18,16 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True)
 class Outfit:
-    """Colours, memory, the work that loads the tables, and who asks the questions."""
+    """Colours, memory, the work that loads the tables, who asks the questions, a log for this time only."""
 
     theme: Theme
     memory: Memory
     load: "Callable[[], Engine]"
     prompts: "Callable[[QWidget], Prompts]" = Prompts
+    log: str = ""
 
 
-def usual_outfit(application: "QApplication") -> Outfit:
+def usual_outfit(application: "QApplication", log: str = "") -> Outfit:
     """Return what the program uses when nobody is testing it."""
 
     def load() -> "Engine":
@@ -34,4 +35,4 @@ def usual_outfit(application: "QApplication") -> Outfit:
 
         return load_engine(tables_folder())
 
-    return Outfit(Theme(application), Memory(config_folder()), load)
+    return Outfit(Theme(application), Memory(config_folder()), load, log=log)

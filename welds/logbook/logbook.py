@@ -21,7 +21,7 @@ from welds.logbook.entry_table import (
 )
 from welds.logbook.fields import Reading
 from welds.logbook.outbox import Outbox
-from welds.logbook.photos import FolderPhotos, PhotoStore, ServerPhotos, add_photo, thumbnail
+from welds.logbook.photos import FolderPhotos, PhotoStore, ServerPhotos, add_photo, suffix_of, thumbnail
 from welds.logbook.rows import fingerprint
 from welds.logbook.schema import entries
 from welds.logbook.store import Store
@@ -186,8 +186,14 @@ class Logbook:
         return thumbnail(self.photos, photo.sha256, self.place.data / "thumbnails")
 
     def photo_file(self, photo: Photo) -> Path | None:
-        """Return the file of a picture, where the log keeps files."""
-        return self.photos.path(photo.sha256)
+        """Return a file of a picture, a copy where it is on a server; None where it is gone."""
+        own = self.photos.path(photo.sha256)
+        content = None if own else self.photos.content(photo.sha256)
+        if content is None:
+            return own
+        copies = FolderPhotos(self.place.data / "pictures")
+        copies.put(content, suffix_of(content, photo.name))
+        return copies.path(photo.sha256)
 
     # ----------------------------------------------------------------------------------------- details
 

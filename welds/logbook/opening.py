@@ -64,9 +64,12 @@ def _prepare(log: Logbook, today: date) -> None:
 
 def _send(log: Logbook) -> None:
     try:
-        log.send_waiting()
+        sent = log.send_waiting()
+        if sent:
+            what = "1 weld" if sent == 1 else f"{sent} welds"
+            log.notices.append(f"{what} that waited on this computer went into the log")
     except LogbookUnavailableError as error:
-        log.notices.append(f"{len(log.outbox)} entries still wait on this computer: {error}")
+        log.notices.append(f"{len(log.outbox)} welds still wait on this computer: {error}")
 
 
 def _open_to_read(place: Place) -> Logbook:

@@ -29,6 +29,12 @@ class Place:
         return f"{scheme}://{login.partition(':')[0]}{at}{host.partition('?')[0]}"
 
     @property
+    def has_password(self) -> bool:
+        """True where the address holds a password."""
+        login = (self.url or "").partition("://")[2].rpartition("@")[0]
+        return ":" in login or "password=" in (self.url or "")
+
+    @property
     def photos(self) -> Path:
         """The folder of pictures beside a log that is a file."""
         assert self.path is not None

@@ -21,6 +21,15 @@ BUSY_S = 15.0
 ATTEMPTS, FIRST_PAUSE_S = 4, 0.1
 """A dropped connection is tried again after 0.1, 0.2 and 0.4 s."""
 
+_PATIENCE = {
+    "connect_timeout": 4,
+    "keepalives_idle": 5,
+    "keepalives_interval": 2,
+    "keepalives_count": 3,
+    "tcp_user_timeout": 10_000,
+}
+"""A server that has gone silent is given up after some ten seconds, not after a quarter of an hour."""
+
 _SQLITE = (
     ("SQLITE_FULL", "the disk is full", (TRY_AGAIN,)),
     ("SQLITE_READONLY", "it cannot be written: the file or its folder is read-only", (OPEN_READ_ONLY,)),
@@ -107,9 +116,7 @@ def _engine(place: Place, is_read_only: bool, is_immutable: bool) -> Engine:
     if place.path is None:
         assert place.url is not None
         try:
-            engine = create_engine(
-                place.url, pool_pre_ping=True, connect_args={"connect_timeout": 4}, pool_size=2
-            )
+            engine = create_engine(place.url, pool_pre_ping=True, connect_args=_PATIENCE, pool_size=2)
         except (ModuleNotFoundError, NoSuchModuleError) as error:
             raise LogbookUnavailableError(
                 place.name, "a log on a server needs psycopg: pip install 'welds[shop]'"

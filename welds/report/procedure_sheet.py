@@ -28,19 +28,26 @@ _MIG_NUMBER = {"inert": "131", "active": "135"}
 
 @dataclass(frozen=True, slots=True)
 class ProcedureSheet:
-    """Title, fields in order (empty where not known) and the page in HTML."""
+    """A name for its file, title, fields in order (empty where not known) and the page in HTML."""
 
+    name: str
     title: str
     fields: tuple[tuple[str, str], ...]
     html: str
 
+    @property
+    def text(self) -> str:
+        """The sheet as plain text, what it is not on top."""
+        return "\n".join([self.title, STANDING, *(f"{name}: {value}" for name, value in self.fields)])
+
 
 def procedure_sheet(entry: Entry, tables: Tables, units: Units) -> ProcedureSheet:
     """Return the sheet of an entry."""
-    title = f"Preliminary welding procedure specification, log entry {entry.number or entry.uid[:8]}"
+    which = entry.number or entry.uid[:8]
+    title = f"Preliminary welding procedure specification, log entry {which}"
     groups = tuple(_groups(entry, tables, units))
     fields = tuple(field for _, group in groups for field in group)
-    return ProcedureSheet(title, fields, _page(title, groups))
+    return ProcedureSheet(f"procedure-sheet-log-{which}", title, fields, _page(title, groups))
 
 
 def _groups(entry: Entry, tables: Tables, units: Units) -> Iterator[tuple[str, tuple[tuple[str, str], ...]]]:

@@ -27,6 +27,11 @@ class CompareOutput(QObject):
         super().__init__(parent)
         self._presenter, self._prompts, self._say = presenter, prompts, say
 
+    @property
+    def is_ready(self) -> bool:
+        """True where columns are on show."""
+        return self._comparison() is not None
+
     def print_card(self) -> None:
         """Print the comparison on one page."""
         comparison = self._comparison()

@@ -37,7 +37,7 @@ class CompareView(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._presenter, self._output, self._prompts = presenter, output, prompts
+        self._presenter, self.output, self._prompts = presenter, output, prompts
         self.vary = VaryBar(presenter.vary.kinds(), presenter.engine.metals(), self)
         self.cautions = CautionStrip(self)
         self.refusal = RefusalBar(self)
@@ -118,12 +118,12 @@ class CompareView(QWidget):
         why.removed.connect(lambda: presenter.remove(self._column()))
         why.opened.connect(lambda: self.card_opened.emit(presenter.fields_of(self._column())))
         why.log_wanted.connect(self.log_column)
-        why.printed.connect(lambda: self._output.print_column(self._column()))
-        why.saved.connect(lambda: self._output.save_column(self._column()))
+        why.printed.connect(lambda: self.output.print_column(self._column()))
+        why.saved.connect(lambda: self.output.save_column(self._column()))
         self.equal_rows.toggled.connect(self._on_equal_rows_toggled)
         self.which.chosen.connect(self._on_page_chosen)
         self.save.clicked.connect(self._on_save_clicked)
-        self.wall_chart.clicked.connect(self._output.save_wall_chart)
+        self.wall_chart.clicked.connect(self.output.save_wall_chart)
         presenter.values_changed.connect(self._show_values)
         presenter.shown_changed.connect(self._on_shown_changed)
         presenter.base_changed.connect(self._on_base_changed)
@@ -229,7 +229,7 @@ class CompareView(QWidget):
         if page is self.curves and self.curves.chart is not None:
             chart, curves = self.curves.chart, self.curves.curves
             size = chart.width(), chart.height()
-            self._output.save_picture(
+            self.output.save_picture(
                 "current-over-thickness",
                 {
                     ".png": lambda path: write_picture(path, *size, chart.paint_picture),
@@ -239,7 +239,7 @@ class CompareView(QWidget):
             )
         elif page is self.waves:
             paint = self.waves.paint_picture
-            self._output.save_picture(
+            self.output.save_picture(
                 "ac-waves",
                 {
                     ".png": lambda path: write_picture(path, *PICTURE_PX, paint),
@@ -247,4 +247,4 @@ class CompareView(QWidget):
                 },
             )
         else:
-            self._output.save_pdf()
+            self.output.save_pdf()

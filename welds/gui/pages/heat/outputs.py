@@ -50,6 +50,11 @@ class HeatOutput(QObject):
         """Write a page with picture and figures."""
         self._save(self.tr("Save the preview as PDF"), {".pdf": self._write_pdf})
 
+    @property
+    def is_ready(self) -> bool:
+        """True where there is a card to preview."""
+        return self._presenter.card is not None
+
     def print_card(self) -> None:
         """Print a page with picture and figures."""
         if self._presenter.picture is None:

@@ -4,11 +4,12 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from welds.errors import InputError, LogbookUnavailableError, WeldsError
 from welds.gui.jobs.queue import Jobs
 from welds.logbook.drafts import Drafts
+from welds.logbook.offers import TRY_AGAIN
 from welds.logbook.places import Place, place_of
 
 if TYPE_CHECKING:
@@ -16,6 +17,9 @@ if TYPE_CHECKING:
     from welds.logbook.logbook import Logbook, Receipt
 
 Tell = Callable[[WeldsError], None]
+
+AGAIN_MS, LONGEST_MS = 15_000, 240_000
+"""A log that is out of reach is tried again by itself after this time, then after twice as long each time."""
 
 
 class LogDesk(QObject):
@@ -39,6 +43,8 @@ class LogDesk(QObject):
         self._is_read_only = False
         self.trouble: LogbookUnavailableError | None = None
         self.remarks: tuple[str, ...] = ()
+        self._again = QTimer(self, singleShot=True, interval=AGAIN_MS)
+        self._again.timeout.connect(self._on_again_due)
 
     @property
     def is_worth_opening(self) -> bool:
@@ -72,7 +78,7 @@ class LogDesk(QObject):
         """Change the log; `refused` hears of whatever kept it from being done."""
 
         def finished(answer: object) -> None:
-            self.changed.emit()
+            self._on_written()
             done(answer)
 
         self._jobs.submit(
@@ -98,7 +104,7 @@ class LogDesk(QObject):
             return log.add(reading)
 
         def finished(receipt: "Receipt") -> None:
-            self.changed.emit()
+            self._on_written()
             done(receipt)
 
         def tell(error: WeldsError) -> None:
@@ -111,6 +117,10 @@ class LogDesk(QObject):
         self._is_read_only = read_only
         self._closed_by = None
         self._jobs.submit(self._reopened, self._on_opened, self._on_failed)
+
+    def try_again(self) -> None:
+        """Open a log that was out of reach, and write what waits for it."""
+        self.open_again(read_only=self._is_read_only)
 
     def switch(self, address: str) -> None:
         """Use another log from now on."""
@@ -175,6 +185,7 @@ class LogDesk(QObject):
 
     def close(self) -> None:
         """Finish what was begun and let go of the log."""
+        self._again.stop()
         self.wait()
         self._close()
 
@@ -209,8 +220,21 @@ class LogDesk(QObject):
 
     # --------------------------------------------------------------------------- on the window's thread
 
-    def _on_opened(self, _log: "Logbook") -> None:
+    def _on_opened(self, log: "Logbook") -> None:
         self._set_trouble(None)
+        self.changed.emit()
+        if log.outbox and not log.is_read_only:
+            self._again.start()
+        else:
+            self._again.setInterval(AGAIN_MS)
+
+    def _on_again_due(self) -> None:
+        self._again.setInterval(min(2 * self._again.interval(), LONGEST_MS))
+        self.try_again()
+
+    def _on_written(self) -> None:
+        if self.trouble is not None:  # it works again: what waits goes in too
+            self.try_again()
         self.changed.emit()
 
     def _on_failed(self, error: Exception) -> None:
@@ -226,7 +250,11 @@ class LogDesk(QObject):
         refused(error)
 
     def _set_trouble(self, trouble: LogbookUnavailableError | None) -> None:
-        if trouble is not self.trouble:
+        if trouble is not None and TRY_AGAIN in trouble.offers:
+            self._again.start()
+        else:
+            self._again.stop()
+        if str(trouble) != str(self.trouble):
             self.trouble = trouble
             self.trouble_changed.emit(trouble)
 

@@ -12,7 +12,7 @@ from welds.gui.engine import Engine
 from welds.gui.pages.log.desk import LogDesk
 from welds.gui.prompts import Prompts
 from welds.logbook import offers
-from welds.logbook.entry import Entry
+from welds.logbook.places import place_of
 from welds.quantities.units import Units
 
 if TYPE_CHECKING:
@@ -46,6 +46,11 @@ class LogFiles(QObject):
         self.units = Units.METRIC
         self._preview: Preview | None = None
         self._preview_file = Path()
+
+    @property
+    def is_previewing(self) -> bool:
+        """True while the rows of a file stand where the log stood."""
+        return self._preview is not None
 
     # ------------------------------------------------------------------------------------- out
 
@@ -83,27 +88,6 @@ class LogFiles(QObject):
 
         said = self.tr("{count} welds with their pictures are backed up in {file}.")
         self._do(work, said, file, self.tr("The backup was not made"))
-
-    def sheet(self, entry: Entry) -> None:
-        """Write the preliminary procedure sheet of a weld as PDF."""
-        suggested = self.tr("procedure-sheet-log-{number}.pdf").format(number=entry.number)
-        file = self._prompts.ask_save_path(
-            self.tr("Preliminary procedure sheet"), suggested, self.tr("PDF (*.pdf)")
-        )
-        if file is None:
-            return
-        from welds.gui.page import Page
-        from welds.gui.pdf import write_page_pdf
-        from welds.report.procedure_sheet import procedure_sheet
-
-        file = file if file.suffix else file.with_suffix(".pdf")
-        sheet = procedure_sheet(entry, self._engine.tables, self.units)
-        try:
-            write_page_pdf(file, Page(sheet.title, sheet.html))
-        except WeldsError as error:
-            self._prompts.tell(self.tr("The sheet was not written"), str(error))
-        else:
-            self.said.emit(self.tr("Saved as {path}.").format(path=file))
 
     # -------------------------------------------------------------------------------------- in
 
@@ -212,6 +196,28 @@ class LogFiles(QObject):
         if file is not None:
             self.address_chosen.emit(str(file))
             self._desk.switch(str(file))
+
+    def choose_server(self) -> None:
+        """Use a log on a server from now on; where the address holds a password, it is not remembered."""
+        address = self._prompts.ask_text(
+            self.tr("Use a log on a server"),
+            self.tr(
+                "Its address: postgresql+psycopg://USER@HOST/DATABASE\n"
+                "The password is better kept in the password file ~/.pgpass than written here."
+            ),
+        )
+        if address is None:
+            return
+        try:
+            place = place_of(address)
+        except WeldsError as error:
+            self._prompts.tell(self.tr("Not an address of a log"), str(error))
+            return
+        if place.has_password:
+            self.said.emit(self.tr("This address holds a password: it is used now and not remembered."))
+        else:
+            self.address_chosen.emit(address)
+        self._desk.switch(address)
 
     def use_own_log(self) -> None:
         """Go back to the person's own log."""

@@ -45,12 +45,13 @@ class LogParts(QObject):
         setup_view: "SetupView",
         prompts: "Prompts",
         state: "WindowState",
+        address: str,
         say: "Callable[[str], object]",
         window: "MainWindow",
     ) -> None:
         super().__init__(window)
         self._setup, self._prompts, self._state, self._window = setup, prompts, state, window
-        self.desk = LogDesk(JobQueue(self), JobQueue(self), state.word_of("log"), self)
+        self.desk = LogDesk(JobQueue(self), JobQueue(self), address, self)
         self.entering = Entering(engine, self.desk, prompts, state, self)
         self.files = LogFiles(engine, self.desk, prompts, self)
         self.presenter = LogPresenter(engine, self.desk, self._request_now, self)
@@ -98,9 +99,12 @@ class LogParts(QObject):
         """Return the page; made when it is first shown, or before that where there is time."""
         if self.view is not None:
             return self.view
+        from welds.gui.pages.log.output import LogOutput
         from welds.gui.pages.log.view import LogView
 
-        self.view = LogView(self.presenter, self.entering, self.files, self._prompts, self._window)
+        output = LogOutput(self.presenter, self.files, self._prompts, self._say, self)
+        output.readiness_changed.connect(self._window.show_readiness)
+        self.view = LogView(self.presenter, self.entering, self.files, output, self._prompts, self._window)
         self.view.card_wanted.connect(self._on_card_wanted)
         self.entering.look_for_drafts()
         self.view.notices.show_undo(self.presenter.undo_offer)

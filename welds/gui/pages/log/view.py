@@ -14,6 +14,7 @@ from welds.gui.pages.log.entry_table import EntryTable
 from welds.gui.pages.log.files import LogFiles
 from welds.gui.pages.log.filter_bar import FilterBar
 from welds.gui.pages.log.notices import Notices
+from welds.gui.pages.log.output import LogOutput
 from welds.gui.pages.log.presenter import Detail, LogPresenter
 from welds.gui.prompts import Prompts
 from welds.gui.widgets.texts import label
@@ -35,11 +36,13 @@ class LogView(QWidget):
         presenter: LogPresenter,
         entering: Entering,
         files: LogFiles,
+        output: LogOutput,
         prompts: Prompts,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._presenter, self._entering, self._files, self._prompts = presenter, entering, files, prompts
+        self.output = output
         self._names: tuple[str, ...] = ()
         self.notices = Notices(self)
         self.filter = FilterBar(presenter.engine.tables, self)
@@ -93,6 +96,7 @@ class LogView(QWidget):
         self.which = QPushButton(self.tr("Which lo&g"), self)
         menu = QMenu(self.which)
         menu.addAction(self.tr("Use another log…"), self._files.choose_log)
+        menu.addAction(self.tr("Use a log on a server…"), self._files.choose_server)
         menu.addAction(self.tr("Use my own log"), self._files.use_own_log)
         self.which.setMenu(menu)
         row = QHBoxLayout()
@@ -128,7 +132,7 @@ class LogView(QWidget):
         )
         self.detail.change_wanted.connect(self._on_change_wanted)
         self.detail.remove_wanted.connect(presenter.remove)
-        self.detail.sheet_wanted.connect(self._on_sheet_wanted)
+        self.detail.sheet_wanted.connect(self.output.save_pdf)
         self.detail.card_wanted.connect(self._on_card_wanted)
         self.detail.picture_wanted.connect(self._on_picture_wanted)
         presenter.undo_changed.connect(self.notices.show_undo)
@@ -217,10 +221,6 @@ class LogView(QWidget):
         detail = self._presenter.detail
         if detail is not None and not self._presenter.desk.is_read_only:
             self._entering.change(detail.entry, self._presenter.units)
-
-    def _on_sheet_wanted(self) -> None:
-        if self._presenter.detail is not None:
-            self._files.sheet(self._presenter.detail.entry)
 
     def _on_card_wanted(self) -> None:
         if self._presenter.detail is not None:
