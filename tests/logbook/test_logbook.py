@@ -105,6 +105,7 @@ def test_a_uid_may_be_shortened(log, reading):
         ({"settings": {"curent": 100}}, "nearest: current"),
         ({"settings": {"current": "plenty"}}, "number"),
         ({"settings": {"current": float("nan")}}, "number"),
+        ({"settings": {"current": 9400}}, "0 to 2000, in A"),
         ({"settings": {"polarity": "upside"}}, "AC, DCEN, DCEP"),
         ({"settings": None}, "settings"),
         ({"outcome": "so-so"}, "worked"),

@@ -52,6 +52,7 @@ def test_a_file_that_is_something_else(path):
     path.write_text("a shopping list\n" * 20)
     error = refused(path)
     assert "not a log" in error.problem
+    assert error.offers == (CHOOSE,)
     assert path.read_text().startswith("a shopping list")
 
 
@@ -109,6 +110,14 @@ def test_what_is_left_of_a_damaged_file_can_be_read(filled):
     with open_logbook(str(filled), read_only=True) as log:
         assert log.get(1).notes.startswith("bead 0")
     assert filled.read_bytes() == bytes(whole)
+
+
+def test_what_cannot_be_read_at_all_is_not_offered_to_be_read(filled):
+    filled.write_bytes(filled.read_bytes()[:5000])
+    with pytest.raises(LogbookUnavailableError) as caught:
+        open_logbook(str(filled), read_only=True)
+    assert RESTORE in caught.value.offers
+    assert OPEN_READ_ONLY not in caught.value.offers
 
 
 @pytest.mark.parametrize("what", ["is empty", "is missing"])

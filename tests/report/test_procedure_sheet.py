@@ -75,3 +75,11 @@ def test_inches_on_request(tables):
     fields = dict(procedure_sheet(read_entry(RAIL, tables).entry, tables, Units.INCH).fields)
     assert "1/16" in fields["Filler, size"]
     assert fields["Current and polarity"].startswith("96 A")
+
+
+def test_the_metal_with_its_temper_and_faults_with_their_numbers(tables):
+    """510 and 509 for burn-through, 5012 for intermittent undercut: ISO 6520-1, as the tables have them."""
+    corner = {**RAIL, "metal": "5052-H32", "outcome": "failed", "faults": ["burn-through", "5012"]}
+    fields = dict(procedure_sheet(read_entry(corner, tables).entry, tables, Units.METRIC).fields)
+    assert fields["Designation"].startswith("5052-H32 (")
+    assert fields["Imperfections (ISO 6520-1)"] == "burn through (510 or 509), intermittent undercut (5012)"

@@ -38,7 +38,7 @@ def check_file(place: Place) -> None:
                 (RESTORE, CHOOSE),
             )
     elif start != MAGIC:
-        raise LogbookUnavailableError(place.name, "the file is not a log", _mending(place))
+        raise LogbookUnavailableError(place.name, "the file is not a log", _instead(place))
 
 
 def check_folder(place: Place) -> None:
@@ -69,6 +69,10 @@ def damage_of(connection: Connection) -> str:
 def _mending(place: Place) -> tuple[str, ...]:
     has_backups = bool(backups_of(place))
     return (RESTORE, OPEN_READ_ONLY) if has_backups else (OPEN_READ_ONLY, CHOOSE)
+
+
+def _instead(place: Place) -> tuple[str, ...]:
+    return (RESTORE, CHOOSE) if backups_of(place) else (CHOOSE,)
 
 
 def _start(path: Path) -> bytes:

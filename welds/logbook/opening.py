@@ -6,6 +6,7 @@ from pathlib import Path
 from welds.errors import InputError, LogbookUnavailableError
 from welds.logbook import health, migrate, ring
 from welds.logbook.logbook import Logbook
+from welds.logbook.offers import OPEN_READ_ONLY
 from welds.logbook.places import Place, place_of
 from welds.logbook.schema import HEAD
 from welds.logbook.store import Store
@@ -86,7 +87,12 @@ def _open_to_read(place: Place) -> Logbook:
             raise
         store = Store(place, is_read_only=True, is_immutable=True)
         notices.append("read as the file stands: what was written last may be missing")
-        version = migrate.version_of(store)
+        try:
+            version = migrate.version_of(store)
+        except LogbookUnavailableError as error:
+            store.close()
+            others = tuple(offer for offer in error.offers if offer != OPEN_READ_ONLY)
+            raise LogbookUnavailableError(error.log, error.problem, others) from error
     if version is None:
         store.close()
         raise LogbookUnavailableError(place.name, "the log holds nothing yet")

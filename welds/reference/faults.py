@@ -71,3 +71,13 @@ def remedies(tables: Tables, fault: str, process: str, family: str) -> tuple[Fau
         and row.process in (process, "both")
         and row.family in (family, "any")
     )
+
+
+def imperfection_words(tables: Tables, fault: str) -> str:
+    """Return a fault, by plain name or by number, with its name and numbers in ISO 6520-1."""
+    by_number = {each.number: each.name for each in tables.records(Imperfection)}
+    if fault in by_number:
+        return f"{by_number[fault]} ({fault})"
+    numbers = next((row.iso_6520 for row in tables.records(Fault) if row.fault == fault), ())
+    words = fault.replace("-", " ")
+    return f"{words} ({' or '.join(numbers)})" if numbers else words

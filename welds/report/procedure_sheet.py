@@ -13,7 +13,8 @@ from welds.logbook.entry import Entry
 from welds.logbook.settings import build_kinds
 from welds.quantities.display import show
 from welds.quantities.units import Units
-from welds.reference.metals import find_metal
+from welds.reference.faults import imperfection_words
+from welds.reference.metals import Metal, find_metal
 from welds.reference.tables import Tables
 from welds.report.wording import JOINT_NAMES, value_words
 
@@ -52,7 +53,8 @@ def procedure_sheet(entry: Entry, tables: Tables, units: Units) -> ProcedureShee
 
 def _groups(entry: Entry, tables: Tables, units: Units) -> Iterator[tuple[str, tuple[tuple[str, str], ...]]]:
     figures = _Figures(entry, tables, units)
-    metals = [find_metal(tables, name) for name in (entry.metal, entry.other_metal) if name]
+    names = [name for name in (entry.metal, entry.other_metal) if name]
+    metals = [find_metal(tables, name) for name in names]
     yield (
         "General",
         (
@@ -66,7 +68,7 @@ def _groups(entry: Entry, tables: Tables, units: Units) -> Iterator[tuple[str, t
     yield (
         "Parent metal",
         (
-            ("Designation", " to ".join(dict.fromkeys(metal.name for metal in metals))),
+            ("Designation", " to ".join(dict.fromkeys(map(_designation, names, metals)))),
             ("Group (ISO/TR 15608)", ""),
             ("Heat or lot", entry.material_lot),
             ("Thickness", figures.length(entry.thickness_mm)),
@@ -116,10 +118,12 @@ def _groups(entry: Entry, tables: Tables, units: Units) -> Iterator[tuple[str, t
         "Technique and heat",
         (
             ("Travel speed", figures.of("travel_speed")),
-            ("Weave", ""),
+            ("Weave, torch angle", ""),
+            ("Sketch of the joint, order of runs", ""),
             ("Heat input", figures.of("heat_input")),
             ("Preheat temperature", figures.of("preheat")),
             ("Interpass temperature", figures.of("interpass")),
+            ("Post-heating", ""),
             ("Post-weld heat treatment", ""),
             ("Machine", entry.machine),
         ),
@@ -128,10 +132,18 @@ def _groups(entry: Entry, tables: Tables, units: Units) -> Iterator[tuple[str, t
         "What came of it",
         (
             ("Outcome", entry.outcome.value.replace("-", " ")),
-            ("Imperfections (ISO 6520-1)", ", ".join(entry.faults)),
+            (
+                "Imperfections (ISO 6520-1)",
+                ", ".join(imperfection_words(tables, fault) for fault in entry.faults),
+            ),
             ("Remarks", entry.notes),
         ),
     )
+
+
+def _designation(name: str, metal: Metal) -> str:
+    """Return the metal as logged, temper and all, with what it is."""
+    return metal.name if name in metal.name.split() else f"{name} ({metal.name})"
 
 
 def _process(entry: Entry) -> str:
