@@ -105,6 +105,9 @@ def test_the_list_is_filtered_and_paged(run):
     assert [each["number"] for each in run("list", "--json", "--fault", "burned through").json] == [2]
     assert [each["number"] for each in run("list", "--json", "--text", "5052 corner").json] == [1]
     assert [each["number"] for each in run("list", "--json", "--sort", "current_a").json] == [1, 2]
+    assert [each["number"] for each in run("list", "--json", "--thickness-min", "2 mm").json] == [1]
+    assert [each["number"] for each in run("list", "--json", "--current-max", "95 A").json] == [2]
+    assert [each["number"] for each in run("list", "--json", "--photos", "yes").json] == []
     assert len(run("list", "--json", "--limit", "1", "--offset", "1").json) == 1
     assert run("list", "--process", "mig").out.splitlines()[-1] == "1 to 1 of 1"
 

@@ -7,9 +7,9 @@ from welds.advice.evidence import Outcome
 from welds.errors import InputError
 from welds.gui.engine import load_engine
 from welds.gui.pages.log.entry_form import EntryForm
-from welds.gui.pages.log.filter_fields import fields_of, filter_of
 from welds.gui.pages.log.setting_texts import text_of, value_of
 from welds.logbook.fields import read_entry
+from welds.logbook.filter_fields import fields_of, filter_of
 from welds.quantities.units import Units
 
 

@@ -319,6 +319,26 @@ def test_a_filter_is_kept_used_and_forgotten(at_log, put, qapp):
     assert "trailer" not in [view.filter.saved.itemText(place) for place in range(view.filter.saved.count())]
 
 
+def test_the_first_welds_are_there_before_all_are_counted(at_log, file, tables, qapp):
+    from tests.logbook.many import fill
+
+    with open_logbook(str(file)) as log:
+        fill(log, tables, 250)
+    window = at_log()
+    view, shown = window.log.view, []
+    window.log.presenter.listing_changed.connect(lambda it: shown.append((it.count, it.is_counted)))
+    view.filter.text.setText("invented for")
+    settle(window, qapp)
+    assert shown == [(100, False), (250, True)]
+    assert view.count.text().startswith("250 welds fit in yard.db")
+    view.table.sort_wanted.emit("current_a", True)  # the same welds are not counted again
+    settle(window, qapp)
+    assert shown[2:] == [(250, True)]
+    window.log.presenter.remove()
+    settle(window, qapp)
+    assert shown[-1] == (249, True)
+
+
 def test_the_nearest_to_the_card(at_log, put, qtbot, qapp):
     put(BAIT_TANK, MUDGUARD)
     window = at_log()

@@ -9,11 +9,11 @@ from welds.errors import InputError, nearest
 def show_list(context: Context) -> int:
     """Print the entries that fit."""
     from welds.logbook.browse import count, page
-    from welds.logbook.filters import filter_from_json
+    from welds.logbook.filter_fields import filter_of
 
     options = context.options
     given = {name: value for name in FILTERS if (value := getattr(options, name)) is not None}
-    wanted = filter_from_json(_checked(context, given))
+    wanted = filter_of(_checked(context, given), context.tables, context.asked_units)
     limit = whole_number(options.limit, "--limit", 50, 1)
     offset = whole_number(options.offset, "--offset", 0, 0)
     with context.open() as log:
@@ -78,14 +78,11 @@ def _checked(context: Context, given: dict[str, str]) -> dict[str, str]:
     from welds.advice.validate import enum_value
     from welds.logbook.words import read_fault
     from welds.reference.metals import Metal
-    from welds.reference.positions import find_position
 
     found = dict(given)
     for name, allowed in (("process", Process), ("joint", Joint), ("outcome", Outcome)):
         if name in found:
             found[name] = enum_value(allowed, found[name], name).value
-    if "position" in found:
-        found["position"] = find_position(context.tables, found["position"])
     if "fault" in found:
         found["fault"] = read_fault(context.tables, found["fault"])
     if "family" in found:

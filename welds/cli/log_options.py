@@ -51,6 +51,11 @@ FILTERS = {
     "material_lot": "part of the lot",
     "since": "a date, this day included",
     "until": "a date, this day included",
+    "thickness_min": "at least so thick",
+    "thickness_max": "at most so thick",
+    "current_min": "amperes, at least",
+    "current_max": "amperes, at most",
+    "photos": "yes: with pictures, no: without",
 }
 
 

@@ -18,6 +18,17 @@ BLOCK = 100
 MOST_BLOCKS = 8
 ENTRY = Qt.ItemDataRole.UserRole
 NOT_YET = "…"
+_ANSWERED = frozenset(
+    {
+        Qt.ItemDataRole.DisplayRole,
+        Qt.ItemDataRole.ToolTipRole,
+        Qt.ItemDataRole.AccessibleTextRole,
+        Qt.ItemDataRole.TextAlignmentRole,
+        ENTRY,
+    }
+)
+"""Asked for a thousand times a paint, mostly for other roles: these go first."""
+
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
@@ -38,7 +49,8 @@ class Listing:
     """What a question to the log brought: how many there are, and the first of them.
 
     `number` tells one question from the next. `is_whole` where all entries are here, as the nearest ones are;
-    `is_same_question` where only the log has changed since it was last asked.
+    `is_same_question` where only the log has changed since it was last asked, or the count has come in;
+    until that, `count` is only what is here.
     """
 
     number: int
@@ -46,6 +58,7 @@ class Listing:
     first: Sequence[Entry]
     is_whole: bool = False
     is_same_question: bool = False
+    is_counted: bool = True
 
 
 class EntryModel(QAbstractTableModel):
@@ -140,17 +153,10 @@ class EntryModel(QAbstractTableModel):
         return self.columns[section].title if role == Qt.ItemDataRole.DisplayRole else None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        if not index.isValid() or not self.checkIndex(index):
+        if role not in _ANSWERED or not index.isValid() or not self.checkIndex(index):
             return None
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _RIGHT if self.columns[index.column()].is_figure else _LEFT
-        wanted = (
-            Qt.ItemDataRole.DisplayRole,
-            Qt.ItemDataRole.ToolTipRole,
-            Qt.ItemDataRole.AccessibleTextRole,
-        )
-        if role not in (*wanted, ENTRY):
-            return None
         entry = self.entry(index.row())
         if role == ENTRY:
             return entry

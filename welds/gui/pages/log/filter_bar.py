@@ -13,7 +13,7 @@ from welds.gui.widgets.choices import ChoiceBox
 from welds.gui.widgets.even_grid import EvenGrid
 from welds.gui.widgets.fold import FoldButton
 from welds.gui.widgets.texts import label, set_property
-from welds.reference.faults import fault_names
+from welds.reference.faults import Imperfection, fault_names
 from welds.reference.metals import Metal
 from welds.reference.tables import Tables
 
@@ -127,6 +127,7 @@ class FilterBar(QFrame):
         rest.setLayout(grid)
         families = dict.fromkeys(metal.family for metal in tables.records(Metal))
         faults = [(fault, fault_words(fault)) for fault in fault_names(tables)]
+        faults += [(each.number, f"{each.number} {each.name}") for each in tables.records(Imperfection)]
         family_words = [(each, each.replace("-", " ")) for each in families]
         grid.addWidget(self._choice("family", self.tr("Family"), family_words))
         grid.addWidget(self._line("metal", self.tr("Metal")))

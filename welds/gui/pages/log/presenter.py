@@ -1,7 +1,7 @@
 """The page of the log without its widgets: the welds on show, the one in hand, what can be undone."""
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal
@@ -12,11 +12,12 @@ from welds.gui.engine import Engine
 from welds.gui.models.entry_model import BLOCK, Listing
 from welds.gui.pages.log import words
 from welds.gui.pages.log.desk import LogDesk
-from welds.gui.pages.log.filter_fields import FIELDS, fields_of, filter_of
 from welds.logbook.entry import Entry
+from welds.logbook.filter_fields import FIELDS, fields_of, filter_of
 from welds.logbook.filters import Filter
 from welds.logbook.settings import build_kinds
 from welds.quantities.units import Units
+from welds.reference.faults import imperfection_words
 
 if TYPE_CHECKING:
     from welds.logbook.logbook import Logbook, Receipt
@@ -151,7 +152,10 @@ class LogPresenter(QObject):
         self.refresh()
 
     def refresh(self, *, is_same_question: bool = False) -> None:
-        """Ask the log for what is to be shown; another order of the same welds is not counted again."""
+        """Ask the log for what is to be shown: the first welds at once, how many there are when counted.
+
+        Another order of the same welds is not counted again; a table on show keeps its length meanwhile.
+        """
         self._number += 1
         number = self._number
         if self._is_nearest:
@@ -166,20 +170,30 @@ class LogPresenter(QObject):
         sort, is_descending = self._sort, self._is_descending
         known = self._counted[1] if self._counted is not None and self._counted[0] == wanted else None
 
-        def work(log: "Logbook") -> Listing:
-            from welds.logbook.browse import count, page
+        def look(log: "Logbook") -> Listing:
+            from welds.logbook.browse import page
 
-            first = page(log, wanted, sort=sort, is_descending=is_descending, limit=BLOCK)
-            total = known
-            if total is None or len(first.entries) < BLOCK:
-                total = len(first.entries) if len(first.entries) < BLOCK else count(log, wanted)
-            return Listing(number, total, first.entries, is_same_question=is_same_question)
+            first = page(log, wanted, sort=sort, is_descending=is_descending, limit=BLOCK).entries
+            listing = Listing(number, len(first), first, is_same_question=is_same_question)
+            if len(first) < BLOCK:
+                return listing
+            if known is not None:
+                return replace(listing, count=known)
+            return counted(log, listing) if is_same_question else replace(listing, is_counted=False)
+
+        def counted(log: "Logbook", listing: Listing) -> Listing:
+            from welds.logbook.browse import count
+
+            return replace(listing, count=count(log, wanted), is_same_question=True, is_counted=True)
 
         def done(listing: Listing) -> None:
-            self._counted = (wanted, listing.count)
             self.listing_changed.emit(listing)
+            if listing.is_counted:
+                self._counted = (wanted, listing.count)
+            else:
+                self.desk.ask(lambda log: counted(log, listing), done, "listing")
 
-        self.desk.ask(work, done, "listing")
+        self.desk.ask(look, done, "listing")
 
     def want_blocks(self, wanted: tuple[int, Sequence[int]]) -> None:
         """Bring blocks of the listing on show."""
@@ -312,13 +326,14 @@ class LogPresenter(QObject):
         self.desk.ask(work, self.listing_changed.emit, "listing")
 
     def _detail_of(self, entry: Entry) -> Detail:
-        kinds = self._engine.tables.derived(build_kinds)
+        tables = self._engine.tables
+        kinds = tables.derived(build_kinds)
         return Detail(
             entry,
             words.what_words(entry, self._units),
             words.OUTCOME_WORDS[entry.outcome],
             words.OUTCOME_TONES[entry.outcome],
-            ", ".join(map(words.fault_words, entry.faults)),
+            ", ".join(imperfection_words(tables, fault) for fault in entry.faults),
             tuple(words.detail_lines(entry, kinds, self._units))[1:],
             entry.notes,
         )

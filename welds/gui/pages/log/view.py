@@ -18,6 +18,7 @@ from welds.gui.pages.log.output import LogOutput
 from welds.gui.pages.log.presenter import Detail, LogPresenter
 from welds.gui.prompts import Prompts
 from welds.gui.widgets.texts import label
+from welds.logbook.places import place_of
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -163,7 +164,7 @@ class LogView(QWidget):
         self.filter.show_nearest(presenter.is_nearest)
         if not listing.count:
             presenter.choose(None)
-        self.count.setText(self._count_words(listing))
+        self.count.setText(self._count_words(listing) + self._where_words())
         self.table.setVisible(listing.count > 0)
         self.empty.setVisible(listing.count == 0)
         self.empty.setAlignment(Qt.AlignmentFlag.AlignTop)
@@ -173,9 +174,18 @@ class LogView(QWidget):
     def _count_words(self, listing: Listing) -> str:
         if self._presenter.is_nearest:
             return self.tr("{count} welds nearest to the card, nearest first").format(count=listing.count)
+        if not listing.is_counted:
+            return self.tr("counting…")
         if self._presenter.is_filtered:
             return self.tr("{count} welds fit").format(count=f"{listing.count:,}".replace(",", " "))
         return self.tr("{count} welds").format(count=f"{listing.count:,}".replace(",", " "))
+
+    def _where_words(self) -> str:
+        """Return which log it is, where it is not the person's own."""
+        place = self._presenter.desk.place
+        if place == place_of():
+            return ""
+        return self.tr(" in {log}").format(log=place.path.name if place.path else place.name)
 
     def _empty_words(self) -> str:
         if self._presenter.is_nearest:

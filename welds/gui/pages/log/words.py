@@ -8,6 +8,8 @@ from welds.logbook.entry import Entry, Value
 from welds.logbook.settings import Kind
 from welds.quantities.display import show
 from welds.quantities.units import Units
+from welds.reference.faults import imperfection_words
+from welds.reference.tables import Tables
 from welds.report.wording import GROUPS, JOINT_NAMES, PROCESS_NAMES, label, value_words
 
 OUTCOME_WORDS: Mapping[Outcome, str] = {
@@ -67,14 +69,15 @@ def what_words(entry: Entry, units: Units) -> str:
     )
 
 
-def past_words(entry: Entry, today: date) -> str:
+def past_words(entry: Entry, today: date, tables: Tables) -> str:
     """Return the sentence beside the card: what was run, when, what came of it; this year goes unsaid."""
     figure = current_words(entry)
     feed = entry.figure("wire_feed")
     if not figure and feed is not None:
         figure = f"{feed:g} m/min"
     ran = f"You ran this at {figure}" if figure else "You welded this"
-    faults = f" ({', '.join(map(fault_words, entry.faults))})" if entry.faults else ""
+    names = (imperfection_words(tables, fault).partition(" (")[0] for fault in entry.faults)
+    faults = f" ({', '.join(names)})" if entry.faults else ""
     day = day_words(entry.made_at).removesuffix(f" {today.year}")
     return f"{ran} on {day}: {OUTCOME_WORDS[entry.outcome]}{faults}"
 

@@ -134,7 +134,9 @@ class PastPresenter(QObject):
             and abs(entry.thickness_mm - request.thickness_mm) < SAME_SHEET * request.thickness_mm
         )
         joint = "" if is_same else words.differing_words(entry, units)
-        return PastLine(words.past_words(entry, date.today()), joint, words.OUTCOME_TONES[entry.outcome])
+        return PastLine(
+            words.past_words(entry, date.today(), tables), joint, words.OUTCOME_TONES[entry.outcome]
+        )
 
     def _on_log_changed(self) -> None:
         self._past.forget()

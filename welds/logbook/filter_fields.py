@@ -1,4 +1,4 @@
-"""What is typed and chosen above the table, as a filter of the log; and back, for a filter that was kept."""
+"""What is typed and chosen to find welds, as a filter of the log; and back, for a filter that was kept."""
 
 from collections.abc import Mapping
 from typing import Any
@@ -20,10 +20,12 @@ _CURRENTS = ("current_min", "current_max")
 FIELDS = (*_AS_THEY_ARE, "position", *_LENGTHS, *_CURRENTS, "photos")
 
 
-def filter_of(fields: Mapping[str, str], tables: Tables, units: Units) -> Filter:
+def filter_of(fields: Mapping[str, str], tables: Tables, units: Units | None) -> Filter:
     """Return the filter, or raise InputError for the first field that cannot be used."""
     given = {name: value.strip() for name, value in fields.items() if value.strip()}
     photos = given.get("photos")
+    if photos not in (None, "yes", "no"):
+        raise InputError("photos", photos, "yes, no")
     words: dict[str, Any] = {name: given.get(name, "") for name in _AS_THEY_ARE}
     lengths = {f"{name}_mm": _length(given.get(name), name, units) for name in _LENGTHS}
     currents = {f"{name}_a": _current(given.get(name), name) for name in _CURRENTS}
@@ -47,7 +49,7 @@ def fields_of(wanted: Filter) -> dict[str, str]:
     return fields
 
 
-def _length(text: str | None, name: str, units: Units) -> float | None:
+def _length(text: str | None, name: str, units: Units | None) -> float | None:
     return None if text is None else parse_length(text, field=name, default=units).mm
 
 
