@@ -492,7 +492,7 @@ def test_a_weld_that_cannot_be_written_waits_on_this_computer(make, file, qtbot,
     settle(window, qapp)
     title, text = window._prompts.told[-1]
     assert "waits on this computer" in title
-    assert "goes in when the log is next opened" in text
+    assert "goes in when the log can be written again" in text
     assert len(list(window.log.desk.place.waiting.glob("*.json"))) == 1
 
 

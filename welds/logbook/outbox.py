@@ -29,8 +29,8 @@ class Outbox:
             problem = f"{error.problem}; the entry could not be kept on this computer either ({other})"
         else:
             problem = (
-                f"{error.problem}; the entry is kept in {self._files.folder} and goes in when the log is next"
-                " opened"
+                f"{error.problem}; the entry is kept in {self._files.folder} and goes in when the log can be"
+                " written again"
             )
         return LogbookUnavailableError(error.log, problem, error.offers)
 
