@@ -30,8 +30,7 @@ def learned_current(
     `table` is what `rule` advised. Wire, tungsten and machine limit the learned figure as they limit the
     tables'.
     """
-    unlimited = rule(replace(case, equipment=Equipment(GENERIC_MACHINE, case.equipment.shelf)), so_far)
-    assert unlimited is not None
+    unlimited = _unlimited(case, so_far, table, rule)
     cell = (case.request.process.value, case.family, case.request.joint.value)
     context = Context(cell, unlimited.figure, case.tables.derived(build_table_currents))
     learned = learn(evidence, context)
@@ -45,6 +44,17 @@ def learned_current(
     kept = tuple(reason for reason in table.reasons if reason in unlimited.reasons)
     reasons = [*kept, *reasons, *limits, *clipped]
     return replace(table, band=fitted, wanted=wanted, reasons=tuple(reasons)), learned
+
+
+def _unlimited(
+    case: Case, so_far: SoFar, table: Setting, rule: Callable[[Case, SoFar], Setting | None]
+) -> Setting:
+    """Return what the tables want of a machine without limits; the rule is asked again only where one bit."""
+    if table.band == table.wanted:
+        return table
+    unlimited = rule(replace(case, equipment=Equipment(GENERIC_MACHINE, case.equipment.shelf)), so_far)
+    assert unlimited is not None
+    return unlimited
 
 
 def _words(learned: Learned) -> str:

@@ -1,5 +1,6 @@
 """From past welds to the learned start current of one joint."""
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 from math import exp, log
@@ -43,28 +44,37 @@ class _Mark:
 
 
 @dataclass(frozen=True, slots=True)
+class _Found:
+    """The log ratio to the tables: its 90 % range, its scatter, the share that lies above zero."""
+
+    low: float
+    middle: float
+    high: float
+    scatter: float
+    above: float
+
+
+@dataclass(frozen=True, slots=True)
 class _Lesson:
     """What all welds say of one kind of joint, with the tables they were held against."""
 
     currents: TableCurrents
     marks: list[_Mark]
-    found: Posterior | None
+    alike: list[_Mark]
+    says: Counter[Says]
+    found: _Found | None
 
 
 def learn(evidence: Evidence, context: Context) -> Learned | None:
     """Return what the bench's own welds add, or None where none of the same process speaks."""
     lesson = evidence.taught.get(context.cell)
     if not isinstance(lesson, _Lesson) or lesson.currents is not context.currents:
-        lesson = _Lesson(context.currents, *_taught(evidence, context))
+        lesson = _lesson(evidence, context)
         evidence.taught[context.cell] = lesson
-    marks, found = lesson.marks, lesson.found
+    found, alike = lesson.found, lesson.alike
     if found is None:
         return None
-    low, high = found.quantile(LOWEST_SHARE), found.quantile(HIGHEST_SHARE)
-    middle = min(max(found.mean, low), high)
-    factor, factor_low, factor_high = exp(middle), exp(low), exp(high)
-    above = 1.0 - found.below(0.0)
-    alike = [mark for mark in marks if mark.cell == context.cell]
+    factor, factor_low, factor_high = exp(found.middle), exp(found.low), exp(found.high)
     start = context.table.start
     return Learned(
         "current",
@@ -73,26 +83,31 @@ def learn(evidence: Evidence, context: Context) -> Learned | None:
         factor,
         factor_low,
         factor_high,
-        len(marks),
+        len(lesson.marks),
         len(alike),
-        sum(mark.says is Says.CENTRE for mark in marks),
-        sum(mark.says is Says.BELOW for mark in marks),
-        sum(mark.says is Says.ABOVE for mark in marks),
+        lesson.says[Says.CENTRE],
+        lesson.says[Says.BELOW],
+        lesson.says[Says.ABOVE],
         found.scatter,
-        above if middle >= 0.0 else 1.0 - above,
+        found.above if found.middle >= 0.0 else 1.0 - found.above,
         tuple(mark.weld.id for mark in alike[:MOST_NAMED]),
         min((start * exp(mark.ratio) for mark in alike if mark.says is Says.BELOW), default=None),
         max((start * exp(mark.ratio) for mark in alike if mark.says is Says.ABOVE), default=None),
     )
 
 
-def _taught(evidence: Evidence, context: Context) -> tuple[list[_Mark], Posterior | None]:
+def _lesson(evidence: Evidence, context: Context) -> _Lesson:
     marks = _marks(evidence, context)
-    if not any(mark.cell[0] == context.cell[0] for mark in marks):
-        return marks, None
+    alike = [mark for mark in marks if mark.cell == context.cell]
+    speaks = any(mark.cell[0] == context.cell[0] for mark in marks)
+    found = _found(_posterior(marks, context)) if speaks else None
+    return _Lesson(context.currents, marks, alike, Counter(mark.says for mark in marks), found)
+
+
+def _posterior(marks: list[_Mark], context: Context) -> Posterior:
     cells = list(dict.fromkeys([context.cell, *(mark.cell for mark in marks)]))
     side = {Says.CENTRE: 0, Says.BELOW: 1, Says.ABOVE: -1}
-    return marks, posterior(
+    return posterior(
         cells,
         Marks(
             np.array([cells.index(mark.cell) for mark in marks]),
@@ -102,6 +117,12 @@ def _taught(evidence: Evidence, context: Context) -> tuple[list[_Mark], Posterio
         ),
         target=0,
     )
+
+
+def _found(found: Posterior) -> _Found:
+    low, high = found.quantile(LOWEST_SHARE), found.quantile(HIGHEST_SHARE)
+    middle = min(max(found.mean, low), high)
+    return _Found(low, middle, high, found.scatter, 1.0 - found.below(0.0))
 
 
 def _marks(evidence: Evidence, context: Context) -> list[_Mark]:
