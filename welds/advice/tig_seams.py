@@ -1,8 +1,9 @@
 """TIG schedule rows as curves of current over thickness, one per metal, current type, gas and hand."""
 
 from collections import defaultdict
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
+from itertools import chain
 
 from welds.advice.factors import FILLETS, joint_factor, series_hand
 from welds.advice.pooling import Curve, Point, Reading
@@ -60,7 +61,7 @@ class TigSeams:
         Where a brisk hand's rows end but an unhurried hand's go on (or the reverse), the other curve answers;
         the caller scales it by `hand_ratio`.
         """
-        for candidate in (series, *self._other_hands(series)):
+        for candidate in chain((series,), self._other_hands(series)):
             curve = self.curves.get(candidate)
             if curve is not None and curve.covers(thickness_mm):
                 return curve.at(thickness_mm), candidate
@@ -81,8 +82,8 @@ class TigSeams:
             return None
         return min(curve.thinnest_mm for curve in curves), max(curve.thickest_mm for curve in curves)
 
-    def _other_hands(self, series: Series) -> tuple[Series, ...]:
-        return tuple(replace(series, hand=hand.value) for hand in Hand if hand.value != series.hand)
+    def _other_hands(self, series: Series) -> Iterator[Series]:
+        return (replace(series, hand=hand.value) for hand in Hand if hand.value != series.hand)
 
 
 def build_tig_seams(tables: Tables) -> TigSeams:

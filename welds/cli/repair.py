@@ -6,9 +6,11 @@ from collections.abc import Sequence
 from welds.advice.request import Coating, Part, Process
 from welds.advice.validate import enum_value
 from welds.cli.arguments import Once, Parser, add_common, add_file
+from welds.cli.log_evidence import past_welds
 from welds.cli.output import destinations, print_json, print_text, write_text
 from welds.cli.session import Session, open_session
 from welds.errors import InputError
+from welds.job.bench_cards import BenchCards
 from welds.job.damage import HOLES_FORM, Behind, Damage, read_holes
 from welds.job.repair import RepairAnswer, decide_repair
 
@@ -24,7 +26,9 @@ def run(argv: Sequence[str]) -> None:
     options = _parser().read(argv)
     out = destinations(options, ("html",), ("json",))
     session = open_session(options)
-    answer = decide_repair(session.tables, _damage(options, session))
+    with past_welds(options.log) as past:
+        bench = BenchCards(session.tables, session.equipment, past)
+        answer = decide_repair(bench, _damage(options, session))
     for form, file in out.files.items():
         write_text(file, _rendered(answer, form, session))
     if out.on_stdout == "json":

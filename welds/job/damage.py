@@ -56,6 +56,8 @@ class Damage:
     traps_water: bool = False
     process: Process | None = None
     coatings: tuple[Coating, ...] = ()
+    closest_mm: float | None = None
+    """Between the middles of the two nearest holes, where they were drawn."""
 
     @property
     def thickness_mm(self) -> float:

@@ -2,6 +2,7 @@
 
 from collections import Counter
 from dataclasses import dataclass
+from itertools import combinations
 from math import dist, isfinite
 from pathlib import Path
 
@@ -52,11 +53,22 @@ class HoleDrawing:
             spans.append(max(hole.at[axis] / scale + hole.diameter_mm / 2.0 for hole in self.holes) - low)
         return spans[0], spans[1]
 
+    @property
+    def closest_mm(self) -> float | None:
+        """Distance between the middles of the two nearest holes; None for a single hole."""
+        apart = [dist(a.at, b.at) for a, b in combinations(self.holes, 2)]
+        return min(apart) / self.scale.px_per_mm if apart else None
+
 
 def holes_text(holes: tuple[DrawnHole, ...]) -> str:
     """Return the holes as a repair takes them, largest first: 6 mm x 14, 4 mm x 3."""
     sizes = Counter(hole.diameter_mm for hole in holes)
     return ", ".join(f"{size:g} mm x {count}" for size, count in sorted(sizes.items(), reverse=True))
+
+
+def drawing_file(job_file: Path, repair: str) -> Path:
+    """Return where the drawing of a repair is kept: beside the job file."""
+    return job_file.with_name(f"{repair}-holes.yaml")
 
 
 def drawing_yaml(drawing: HoleDrawing) -> str:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from pathlib import Path
 
 from welds.advice.request import Request
 from welds.job.blank import FoldedPart
@@ -119,6 +120,7 @@ class Job:
     repairs: tuple[RepairWork, ...]
     steps: tuple[Step, ...]
     prices: Prices
+    file: Path
 
     @property
     def tasks(self) -> Iterator[Task]:

@@ -3,15 +3,13 @@
 from dataclasses import dataclass
 from math import pi
 
-from welds.advice.advise import advise
 from welds.advice.card import Card
 from welds.advice.request import Joint, Process, Request
-from welds.advice.setting import Caution
 from welds.errors import WeldsError
+from welds.job.bench_cards import BenchCards
 from welds.job.damage import Damage
 from welds.job.repair_records import rule
 from welds.job.tack_plan import TackPlan, plan_tacks
-from welds.reference.tables import Tables
 
 _THINNEST_BUTT_MM = 0.8
 """Thinner sheet is lapped: a butt edge melts back before it joins."""
@@ -19,9 +17,9 @@ _THINNEST_BUTT_MM = 0.8
 
 @dataclass(frozen=True, slots=True)
 class PatchPlan:
-    """A patch with round corners; `uncovered` says why the tables have no set-up for its seam.
+    """A patch with round corners; `uncovered` says why there is no card for its seam.
 
-    `heat_kj` is None where they have none, or no heat input.
+    `heat_kj` is None where there is none, or no heat input on it.
     """
 
     cut_mm: tuple[float, float]
@@ -34,12 +32,13 @@ class PatchPlan:
     tacks: TackPlan
     time_s: float
     heat_kj: float | None
+    card: Card | None
     uncovered: str
-    cautions: tuple[Caution, ...]
 
 
-def plan_patch(tables: Tables, damage: Damage) -> PatchPlan:
+def plan_patch(bench: BenchCards, damage: Damage) -> PatchPlan:
     """Return the patch for the whole region, cut back to sound metal all round."""
+    tables = bench.tables
     thickness = damage.nominal_mm
     margin, over = rule(tables, "patch-margin").value, rule(tables, "grind-allowance").value
     length, width = (side + 2.0 * margin for side in damage.region_mm)
@@ -49,7 +48,7 @@ def plan_patch(tables: Tables, damage: Damage) -> PatchPlan:
     radius = min(rule(tables, "corner-radius").value, length / 2.0, width / 2.0)
     seam = 2.0 * (length + width) - (8.0 - 2.0 * pi) * radius
     tacks = plan_tacks(tables, damage.metal.family, damage.thickness_mm, joint, seam, is_closed=True)
-    card, uncovered = _seam(tables, damage, joint)
+    card, uncovered = _seam(bench, damage, joint, seam)
     heat, arc_s = _heat(card, seam)
     return PatchPlan(
         (length, width),
@@ -62,24 +61,27 @@ def plan_patch(tables: Tables, damage: Damage) -> PatchPlan:
         tacks,
         rule(tables, "patch-handling").value + arc_s,
         heat,
+        card,
         uncovered,
-        card.cautions if card is not None else (),
     )
 
 
-def _seam(tables: Tables, damage: Damage, joint: Joint) -> tuple[Card | None, str]:
+def _seam(bench: BenchCards, damage: Damage, joint: Joint, seam_mm: float) -> tuple[Card | None, str]:
     """Return the card of the seam, or why there is none."""
-    usual = Process.MIG if damage.metal.family == "carbon-steel" else Process.TIG
+    usual = (
+        (Process.MIG, Process.TIG) if damage.metal.family == "carbon-steel" else (Process.TIG, Process.MIG)
+    )
     request = Request(
-        damage.process or usual,
+        damage.process or bench.first_of(usual),
         damage.metal.id,
         damage.thickness_mm,
         joint,
+        length_mm=seam_mm,
         coatings=damage.coatings,
         part=damage.part,
     )
     try:
-        return advise(request, tables), ""
+        return bench.card(request), ""
     except WeldsError as error:
         return None, str(error)
 

@@ -1,14 +1,17 @@
 """A job worked out: order, blanks, sheets, cards, tacks, repairs, what it uses up."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from welds.advice.equipment import GENERIC, Equipment
 from welds.advice.request import Joint
 from welds.advice.setting import Caution, Severity
 from welds.errors import WeldsError
 from welds.job.amounts import Amounts, joint_amounts
+from welds.job.bench_cards import BenchCards
 from welds.job.blank_answer import BlankAnswer, answer_blank
+from welds.job.drawn import read_drawings
+from welds.job.hole_drawing import HoleDrawing
 from welds.job.job import Job, JointWork, Piece
 from welds.job.materials import Materials, sum_up
 from welds.job.nesting import Flat, Sheet, nest
@@ -37,6 +40,7 @@ class JobPlan:
     set_ups: tuple[SetUp, ...]
     tacks: Mapping[str, TackPlan]
     repairs: Mapping[str, RepairAnswer]
+    drawings: Mapping[str, HoleDrawing]
     materials: Materials
     amounts: Mapping[str, Amounts]
     cautions: tuple[Caution, ...]
@@ -56,7 +60,8 @@ def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC, past: Pas
     problems: list[str] = []
     place = {turn.id: number for number, turn in enumerate(turns)}
     joints = sorted(job.joints, key=lambda joint: place[joint.id])
-    found = set_ups(joints, tables, equipment, past)
+    bench = BenchCards(tables, equipment, past.of)
+    found = set_ups(joints, bench)
     blanks = _blanks(job, tables, problems)
     tacks = {joint.id: _tacks(joint, tables) for joint in joints if joint.request.joint is not Joint.PLUG}
     amounts = {}
@@ -67,7 +72,8 @@ def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC, past: Pas
         for joint in each.joints:
             starts = len(tacks[joint.id].runs) if joint.id in tacks else 1
             amounts[joint.id] = joint_amounts(tables, each.machine, joint, each.card, starts)
-    repairs = _repairs(job, tables, problems)
+    drawings = read_drawings(job, problems)
+    repairs = _repairs(job, bench, drawings, problems)
     problems += _not_logged(job, past)
     return JobPlan(
         job,
@@ -78,6 +84,7 @@ def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC, past: Pas
         found,
         tacks,
         repairs,
+        drawings,
         sum_up(tables, equipment, amounts, found, job.prices),
         amounts,
         _cautions(found, repairs),
@@ -135,11 +142,15 @@ def _sheets(job: Job, blanks: Mapping[str, BlankAnswer], problems: list[str]) ->
     return tuple(sheets)
 
 
-def _repairs(job: Job, tables: Tables, problems: list[str]) -> dict[str, RepairAnswer]:
+def _repairs(
+    job: Job, bench: BenchCards, drawings: Mapping[str, HoleDrawing], problems: list[str]
+) -> dict[str, RepairAnswer]:
     repairs = {}
     for work in job.repairs:
+        drawing = drawings.get(work.id)
+        damage = replace(work.damage, closest_mm=drawing.closest_mm if drawing else None)
         try:
-            repairs[work.id] = decide_repair(tables, work.damage)
+            repairs[work.id] = decide_repair(bench, damage)
         except WeldsError as error:
             problems.append(f"{work.id}: {error}")
     return repairs

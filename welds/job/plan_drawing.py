@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from enum import StrEnum
+from pathlib import Path
 
 Point = tuple[float, float]
 
@@ -16,6 +17,7 @@ class Layer(StrEnum):
     DIMENSION = "dimension"
     RULER = "ruler"
     NOTE = "note"
+    GRID = "grid"
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,12 +41,21 @@ class Words:
 
 
 @dataclass(frozen=True, slots=True)
+class Picture:
+    """A photograph below the lines, its top left corner at the origin; shown as far as they reach."""
+
+    path: Path
+    px_per_mm: float
+
+
+@dataclass(frozen=True, slots=True)
 class PlanDrawing:
     """A finished drawing."""
 
     title: str
     strokes: tuple[Stroke, ...]
     words: tuple[Words, ...]
+    picture: Picture | None = None
 
     @property
     def box(self) -> tuple[float, float, float, float]:

@@ -3,10 +3,10 @@
 from dataclasses import dataclass
 from math import sqrt
 
-from welds.advice.advise import advise
+from welds.advice.card import Card
 from welds.advice.request import Joint, Process, Request
-from welds.advice.setting import Caution
 from welds.errors import WeldsError
+from welds.job.bench_cards import BenchCards
 from welds.job.damage import Behind, Damage
 from welds.job.repair_records import rule
 from welds.reference.basis import Basis
@@ -16,7 +16,10 @@ from welds.reference.tables import Tables
 
 @dataclass(frozen=True, slots=True)
 class PlugPlan:
-    """Holes drilled to bright metal and filled; `pitch_mm` is None for a single hole."""
+    """Holes drilled to bright metal and filled.
+
+    `pitch_mm` is None for a single hole; `is_measured` where it comes from the two nearest of a drawing.
+    """
 
     drill_mm: float
     limit_mm: float
@@ -25,13 +28,14 @@ class PlugPlan:
     onto: str
     count: int
     pitch_mm: float | None
+    is_measured: bool
     least_pitch_mm: float
     pitch_basis: Basis
     pitch_source: str
     seconds_each: float
     time_s: float
     heat_kj: float
-    cautions: tuple[Caution, ...]
+    card: Card
 
     @property
     def ligament_mm(self) -> float:
@@ -39,13 +43,16 @@ class PlugPlan:
         return (self.pitch_mm or 0.0) - self.drill_mm
 
 
-def plan_plugs(tables: Tables, damage: Damage) -> tuple[PlugPlan | None, str]:
-    """Return the plan, or None and why the tables have no plug for this sheet."""
+def plan_plugs(bench: BenchCards, damage: Damage) -> tuple[PlugPlan | None, str]:
+    """Return the plan, or None and why there is no plug for this sheet on this bench."""
+    tables = bench.tables
+    if not bench.does(Process.MIG):
+        return None, "holes are filled by MIG, and no machine on the bench does that"
     thickness = damage.thickness_mm
     coatings, part = damage.coatings, damage.part
     request = Request(Process.MIG, damage.metal.id, thickness, Joint.PLUG, coatings=coatings, part=part)
     try:
-        card = advise(request, tables)
+        card = bench.card(request)
     except WeldsError as error:
         return None, f"no figures for filling a hole in this sheet: {error}"
     settings = card.settings
@@ -72,14 +79,15 @@ def plan_plugs(tables: Tables, damage: Damage) -> tuple[PlugPlan | None, str]:
         source,
         onto,
         count,
-        sqrt(damage.area_mm2 / count) if count > 1 else None,
+        damage.closest_mm or (sqrt(damage.area_mm2 / count) if count > 1 else None),
+        damage.closest_mm is not None,
         spacing.value * drill,
         spacing.basis,
         spacing.source_id,
         fill,
         time,
         count * amps * volts * fill / 1000.0,
-        card.cautions,
+        card,
     ), ""
 
 

@@ -3,8 +3,10 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
+from welds.advice.card import Card
 from welds.advice.setting import Caution
 from welds.errors import NotCoveredError
+from welds.job.bench_cards import BenchCards
 from welds.job.damage import NOT_YOURS, Behind, Damage
 from welds.job.patch import PatchPlan, plan_patch
 from welds.job.plugs import PlugPlan, plan_plugs
@@ -43,18 +45,24 @@ class RepairAnswer:
     checks: tuple[str, ...]
 
     @property
+    def card(self) -> Card | None:
+        """The set-up for the choice; a new panel is welded in as a patch is."""
+        return self.plug.card if self.choice is Choice.PLUG and self.plug else self.patch.card
+
+    @property
     def cautions(self) -> tuple[Caution, ...]:
-        """What can hurt while doing it; a new panel is welded in as a patch is."""
-        return self.plug.cautions if self.choice is Choice.PLUG and self.plug else self.patch.cautions
+        """What can hurt while doing it."""
+        return self.card.cautions if self.card is not None else ()
 
 
-def decide_repair(tables: Tables, damage: Damage) -> RepairAnswer:
+def decide_repair(bench: BenchCards, damage: Damage) -> RepairAnswer:
     """Return what to do; raises NotCoveredError for parts that are not the person's to repair."""
+    tables = bench.tables
     _refuse_what_carries(damage)
     if not damage.metal.is_weldable:
         raise NotCoveredError(f"repair in {damage.metal.id}", damage.metal.refusal)
-    plug, no_plug = plan_plugs(tables, damage)
-    patch = plan_patch(tables, damage)
+    plug, no_plug = plan_plugs(bench, damage)
+    patch = plan_patch(bench, damage)
     reasons = [
         *_sheet_reasons(tables, damage),
         *_patch_reasons(tables, damage, patch),
@@ -126,11 +134,17 @@ def _plug_reasons(
     reasons.append(RepairReason(text, None if fits else Choice.PLUG, plug.limit_basis, plug.limit_source))
     if plug.pitch_mm is not None:
         is_apart = plug.pitch_mm >= plug.least_pitch_mm
-        text = (
-            f"{damage.count} holes in the region stand about {plug.pitch_mm:.0f} mm apart, leaving"
-            f" {plug.ligament_mm:.0f} mm of sheet between; plugs want {plug.least_pitch_mm:.0f} mm between"
-            " middles"
+        stand = (
+            f"the two nearest of {damage.count} holes, as drawn, stand {plug.pitch_mm:.0f} mm apart"
+            if plug.is_measured
+            else f"{damage.count} holes in the region stand about {plug.pitch_mm:.0f} mm apart"
         )
+        between = (
+            f"leaving {plug.ligament_mm:.0f} mm of sheet between"
+            if plug.ligament_mm > 0.0
+            else "and run into each other when drilled"
+        )
+        text = f"{stand}, {between}; plugs want {plug.least_pitch_mm:.0f} mm between middles"
         verdict = None if is_apart else Choice.PLUG
         reasons.append(RepairReason(text, verdict, plug.pitch_basis, plug.pitch_source))
     if patch.heat_kj is not None:

@@ -1,16 +1,16 @@
 """One card for every set-up: joints that are set up alike share it, judged by the longest seam among them."""
 
-from collections.abc import Sequence
+import gc
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 
-from welds.advice.advise import advise
 from welds.advice.card import Card
-from welds.advice.equipment import Equipment, Machine
-from welds.advice.request import Process, Request
+from welds.advice.equipment import Machine
+from welds.advice.request import Request
 from welds.errors import WeldsError
+from welds.job.bench_cards import BenchCards, for_process
 from welds.job.job import JointWork
-from welds.job.past import Past
-from welds.reference.tables import Tables
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,29 +24,35 @@ class SetUp:
     machine: Machine
 
 
-def set_ups(
-    joints: Sequence[JointWork], tables: Tables, equipment: Equipment, past: Past
-) -> tuple[SetUp, ...]:
+def set_ups(joints: Sequence[JointWork], bench: BenchCards) -> tuple[SetUp, ...]:
     """Return the set-ups in the order in which their first joints come."""
     alike: dict[Request, list[JointWork]] = {}
     for joint in joints:
         alike.setdefault(replace(joint.request, length_mm=None), []).append(joint)
-    found = []
-    for request, members in alike.items():
-        longest = max(joint.length_mm for joint in members)
-        asked = replace(request, length_mm=longest) if longest else request
-        used = for_process(equipment, request.process)
-        try:
-            card, problem = advise(asked, tables, used, past.of(asked, tables)), ""
-        except WeldsError as error:
-            card, problem = None, str(error)
-        found.append(SetUp(asked, tuple(members), card, problem, used.machine))
-    return tuple(found)
+    with _collector_paused():
+        return tuple(_set_up(request, members, bench) for request, members in alike.items())
 
 
-def for_process(equipment: Equipment, process: Process) -> Equipment:
-    """Return the equipment with a machine in use that does the process, where the bench has one."""
-    if process in equipment.machine.processes:
-        return equipment
-    other = next((each for each in equipment.others if process in each.processes), None)
-    return equipment if other is None else replace(equipment, machine=other)
+def _set_up(request: Request, joints: Sequence[JointWork], bench: BenchCards) -> SetUp:
+    longest = max(joint.length_mm for joint in joints)
+    asked = replace(request, length_mm=longest) if longest else request
+    machine = for_process(bench.equipment, request.process).machine
+    try:
+        return SetUp(asked, tuple(joints), bench.card(asked), "", machine)
+    except WeldsError as error:
+        return SetUp(asked, tuple(joints), None, str(error), machine)
+
+
+@contextmanager
+def _collector_paused() -> Iterator[None]:
+    """Keep the garbage collector from walking through hundreds of cards while more are made.
+
+    That takes a third of the time, and cards are frozen values without circles: it would find nothing.
+    """
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()

@@ -93,13 +93,19 @@ def _band(
     tables: Tables, document: str, process_and_metals: tuple[str, str], current_a: float
 ) -> FilterShade | None:
     """Return the band that holds the current; on an edge, where two do, the higher one."""
+    bands = tables.derived(_bands).get((document, *process_and_metals), ())
     held = [
         row
-        for row in tables.records(FilterShade)
-        if row.document == document
-        and (row.process, row.metals) == process_and_metals
-        and row.current_from_a is not None
+        for row in bands
+        if row.current_from_a is not None
         and row.current_to_a is not None
         and row.current_from_a <= current_a <= row.current_to_a
     ]
     return max(held, key=lambda row: row.current_from_a or 0.0, default=None)
+
+
+def _bands(tables: Tables) -> dict[tuple[str, str, str], list[FilterShade]]:
+    found: dict[tuple[str, str, str], list[FilterShade]] = {}
+    for row in tables.records(FilterShade):
+        found.setdefault((row.document, row.process, row.metals), []).append(row)
+    return found

@@ -68,7 +68,10 @@ def find_metal(tables: Tables, text: str) -> Metal:
         return by_name[asked]
     base, _, temper = asked.rpartition("-")
     if base in by_name and by_name[base].tempers:
-        return _in_temper(by_name[base], temper, text)
+        known = tables.derived(_tempered)
+        if asked not in known:
+            known[asked] = _in_temper(by_name[base], temper, text)
+        return known[asked]
     ids = [metal.id for metal in tables.records(Metal)]
     close = nearest(asked, by_name)
     raise InputError("metal", text, ", ".join(ids), by_name[close.lower()].id if close else None)
@@ -77,6 +80,11 @@ def find_metal(tables: Tables, text: str) -> Metal:
 def _by_name(tables: Tables) -> dict[str, Metal]:
     metals = tables.records(Metal)
     return {name.lower(): metal for metal in metals for name in (metal.id, *metal.aliases)}
+
+
+def _tempered(_tables: Tables) -> dict[str, Metal]:
+    """Return the keeper of alloys in a temper of their own, filled as they are asked for."""
+    return {}
 
 
 def _in_temper(metal: Metal, temper: str, text: str) -> Metal:

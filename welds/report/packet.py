@@ -2,12 +2,14 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from html import escape
 
 from welds.advice.card import NOTICE, Card
 from welds.job.blank_drawing import draw_blank
 from welds.job.order_drawing import draw_order
 from welds.job.plan import JobPlan
 from welds.job.plan_drawing import PlanDrawing
+from welds.job.repair import Choice
 from welds.job.sheet_drawing import draw_sheet
 from welds.job.tack_drawing import draw_tacks
 from welds.quantities.units import Units
@@ -25,7 +27,7 @@ from welds.report.job_texts import (
     overview_html,
     rows_html,
 )
-from welds.report.repair_texts import repair_body, tack_lines
+from welds.report.repair_texts import repair_body, repair_drawing, tack_lines
 
 _ROWS = 40
 """Rows of a table on one page."""
@@ -51,8 +53,7 @@ def packet_pages(plan: JobPlan, units: Units, sources: Mapping[str, Source]) -> 
     yield _page("Overview", overview_html(plan), cautions_html(plan.cautions), lines_html("", [NOTICE]))
     yield from _order(plan)
     yield from _cutting(plan, units, sources)
-    for key, answer in plan.repairs.items():
-        yield _page(f"Repair: {key}", repair_body(answer, units, f"Repair: {key}"))
+    yield from _mending(plan, units)
     yield from _welding(plan, units)
     yield from _tables("Materials", MATERIAL_HEAD, list(job_words.material_rows(plan.materials)))
     notes = lines_html("What the sums leave out, and what to buy", job_words.material_notes(plan.materials))
@@ -77,6 +78,17 @@ def _cutting(plan: JobPlan, units: Units, sources: Mapping[str, Source]) -> Iter
         drawing = draw_blank(key, answer.blank, answer.width_mm, lambda mm: cut_length(mm, units))
         body = blank_body(answer, units, sources, f"Blank: {key}")
         yield _page(f"Blank: {key}", body, drawings=(drawing,))
+
+
+def _mending(plan: JobPlan, units: Units) -> Iterator[PacketPage]:
+    for key, answer in plan.repairs.items():
+        title = f"Repair: {key}"
+        yield _page(title, repair_body(answer, units, title))
+        drawing = repair_drawing(key, answer, plan.drawings.get(key), plan.job.file.parent, units)
+        heading = f"<p class='title'>Holes and cuts: {escape(key)}</p>"
+        yield PacketPage(title, page(title, heading), (drawing,), is_landscape=True)
+        if answer.card is not None and answer.choice is not Choice.REPLACE:
+            yield PacketPage(f"Card for repair: {key}", card=answer.card)
 
 
 def _welding(plan: JobPlan, units: Units) -> Iterator[PacketPage]:

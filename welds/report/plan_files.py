@@ -17,6 +17,7 @@ _COLOURS = {
     Layer.DIMENSION: 3,
     Layer.RULER: 6,
     Layer.NOTE: 7,
+    Layer.GRID: 9,
 }
 """Colour numbers of the format; 7 is black on white paper."""
 _DASHED = (Layer.BEND, Layer.CURVE)

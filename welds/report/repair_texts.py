@@ -3,12 +3,17 @@
 import textwrap
 from collections.abc import Iterator
 from html import escape
+from pathlib import Path
 from typing import Any
 
-from welds.advice.card import NOTICE
+from welds.advice.card import NOTICE, Card
+from welds.job.hole_drawing import HoleDrawing
+from welds.job.plan_drawing import PlanDrawing
 from welds.job.repair import Choice, RepairAnswer
+from welds.job.repair_drawing import draw_repair
 from welds.job.tack_plan import TackPlan
 from welds.quantities.units import Units
+from welds.report import layout
 from welds.report.cut_length import cut_length
 from welds.report.html_page import cautions_html, page
 from welds.report.json_card import caution_json
@@ -16,6 +21,8 @@ from welds.report.text_card import caution_lines
 
 SCHEMA = "welds.repair/1"
 _WIDTH = 90
+_GRIDS = {Units.METRIC: 10.0, Units.INCH: 12.7}
+"""Squares to count holes by: 10 mm, half an inch."""
 _CHOICES = {
     Choice.PLUG: "Drill and fill the holes",
     Choice.PATCH: "Cut out and let in a patch",
@@ -54,7 +61,25 @@ def repair_lines(answer: RepairAnswer, units: Units) -> Iterator[tuple[str, list
         yield "PATCH", list(_patch_lines(answer, units))
     if answer.choice is Choice.REPLACE:
         yield "PANEL", ["Cut the new panel by the old one's edges; set up its seams with welds card"]
+    if answer.card is not None and answer.choice is not Choice.REPLACE:
+        yield "SET-UP", list(_set_up_lines(answer.card, units))
     yield "CHECKS", list(answer.checks)
+
+
+def _set_up_lines(card: Card, units: Units) -> Iterator[str]:
+    yield f"{layout.title(card.request)}, {layout.subtitle(card.request, units)}, {card.machine}"
+    yield "; ".join(
+        f"{line.label.lower()} {line.start_text}" + (f" ({line.range_text})" if line.range_text else "")
+        for line in layout.headlines(card, units)
+    )
+    yield from (check.text for check in card.checks if not check.ok)
+
+
+def repair_drawing(
+    name: str, answer: RepairAnswer, drawing: HoleDrawing | None, folder: Path, units: Units
+) -> PlanDrawing:
+    """Return the drawing of a repair in the person's units, over its photo where there is one."""
+    return draw_repair(name, answer, drawing, folder, _GRIDS[units], lambda mm: cut_length(mm, units))
 
 
 def _patch_lines(answer: RepairAnswer, units: Units) -> Iterator[str]:

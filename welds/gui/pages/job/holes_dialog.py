@@ -23,7 +23,7 @@ from welds.errors import FileUnavailableError, InputError, WeldsError
 from welds.gui.pages.job.hole_canvas import Doing, HoleCanvas
 from welds.gui.prompts import Prompts
 from welds.gui.widgets.texts import label
-from welds.job.hole_drawing import HoleDrawing, drawing_yaml, holes_text, read_drawing
+from welds.job.hole_drawing import HoleDrawing, drawing_file, drawing_yaml, holes_text, read_drawing
 from welds.job.job_edit import write_holes
 from welds.job.lengths import read_length
 from welds.quantities.units import Units
@@ -125,7 +125,7 @@ class HolesDialog(QDialog):
             self._show_words()
 
     def _drawing_file(self) -> Path:
-        return self._file.with_name(f"{self.repair.currentText()}-holes.yaml")
+        return drawing_file(self._file, self.repair.currentText())
 
     def _on_load_clicked(self) -> None:
         kinds = self.tr("Pictures ({kinds})").format(kinds=PICTURES)

@@ -1,0 +1,41 @@
+"""The drawings of holes that lie beside a job file, held against what the file says."""
+
+from collections import Counter
+from collections.abc import Iterator
+
+from welds.errors import WeldsError
+from welds.job.damage import Damage
+from welds.job.hole_drawing import HoleDrawing, drawing_file, holes_text, read_drawing
+from welds.job.job import Job
+
+_NEAR_MM = 1.0
+"""A region measured by hand may be so much smaller than what was drawn."""
+
+
+def read_drawings(job: Job, problems: list[str]) -> dict[str, HoleDrawing]:
+    """Return the drawings by repair; what cannot be read or is of other damage is added to the problems."""
+    drawings = {}
+    for work in job.repairs:
+        path = drawing_file(job.file, work.id)
+        if not path.is_file():
+            continue
+        try:
+            drawings[work.id] = read_drawing(path)
+        except WeldsError as error:
+            problems.append(f"{work.id}: its drawing cannot be read: {error}")
+        else:
+            problems += (f"{work.id}: {each}" for each in _differences(drawings[work.id], work.damage))
+    return drawings
+
+
+def _differences(drawing: HoleDrawing, damage: Damage) -> Iterator[str]:
+    drawn = Counter(round(hole.diameter_mm, 1) for hole in drawing.holes)
+    written = Counter[float]()
+    for holes in damage.holes:
+        written[round(holes.diameter_mm, 1)] += holes.count
+    if drawn != written:
+        yield f"the drawing has {holes_text(drawing.holes)}, the job file other holes; the file counts"
+    taken, region = sorted(drawing.size_mm), sorted(damage.region_mm)
+    if any(side > room + _NEAR_MM for side, room in zip(taken, region, strict=True)):
+        size = " x ".join(f"{side:.0f}" for side in drawing.size_mm)
+        yield f"the drawn holes take up {size} mm, more than the region in the job file"
