@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from welds.errors import FileUnavailableError, InputError, ReferenceDataError
 from welds.job.damage import read_holes
 from welds.job.hole_drawing import DrawnHole, HoleDrawing, Scale, drawing_yaml, holes_text, read_drawing
-from welds.job.job_edit import with_holes, write_holes
+from welds.job.job_edit import with_holes, write_job
 from welds.quantities.units import Units
 
 SCALE = Scale((10.0, 20.0), (310.0, 420.0), 100.0)
@@ -68,8 +68,8 @@ def test_only_the_holes_of_one_repair_change(tmp_path: Path, end: str, mark: str
     text = mark + JOB.replace("\n", end)
     path = tmp_path / "job.yaml"
     path.write_bytes(text.encode())
-    write_holes(path, "left", "6 mm x 14")
-    assert path.read_bytes() == text.replace("4 mm x 2 ", '"6 mm x 14" ').encode()
+    write_job(path, lambda old: with_holes(old, "left", "6 mm x 14"))
+    assert path.read_bytes() == text.replace("4 mm x 2 ", "6 mm x 14 ").encode()
     new = with_holes(text, "right", "8 mm x 1, 6 mm x 2")
     assert new == text.replace("3 mm x 5, 4 mm x 1", "8 mm x 1, 6 mm x 2")
 
@@ -77,7 +77,7 @@ def test_only_the_holes_of_one_repair_change(tmp_path: Path, end: str, mark: str
 def test_what_cannot_be_changed_is_named(tmp_path: Path):
     with pytest.raises(InputError, match="middle"):
         with_holes(JOB, "middle", "6 mm x 1")
-    with pytest.raises(InputError, match="mend it"):
+    with pytest.raises(InputError, match="welds job check"):
         with_holes("repairs: [", "left", "6 mm x 1")
     with pytest.raises(FileUnavailableError):
-        write_holes(tmp_path / "nowhere.yaml", "left", "6 mm x 1")
+        write_job(tmp_path / "nowhere.yaml", lambda text: text)

@@ -24,7 +24,7 @@ from welds.gui.pages.job.hole_canvas import Doing, HoleCanvas
 from welds.gui.prompts import Prompts
 from welds.gui.widgets.texts import label
 from welds.job.hole_drawing import HoleDrawing, drawing_file, drawing_yaml, holes_text, read_drawing
-from welds.job.job_edit import write_holes
+from welds.job.job_edit import with_holes, write_job
 from welds.job.lengths import read_length
 from welds.quantities.units import Units
 from welds.report.cut_length import cut_length
@@ -196,4 +196,5 @@ class HolesDialog(QDialog):
             self._drawing_file().write_text(drawing_yaml(drawing), encoding="utf-8")
         except OSError as error:
             raise FileUnavailableError(str(target), error.strerror or str(error)) from error
-        write_holes(self._file, self.repair.currentText(), holes_text(drawing.holes))
+        repair, holes = self.repair.currentText(), holes_text(drawing.holes)
+        write_job(self._file, lambda text: with_holes(text, repair, holes))
