@@ -8,6 +8,7 @@ import pytest
 
 from tests.logbook.conftest import BAIT_TANK
 from welds.advice.equipment import Equipment, Machine
+from welds.job.brake_book import BrakeK, book_file, keep
 from welds.job.demo import demo_file
 from welds.job.job_file import load_job
 from welds.job.past import Past, read_past
@@ -128,6 +129,15 @@ def test_a_known_k_and_the_grain_reach_the_blank(job_of, tables):
     a, b = plan.blanks["a"], plan.blanks["b"]
     assert a.blank.lines[0].k == 0.4
     assert a.radii[0].radius_mm == pytest.approx(1.5 * b.radii[0].radius_mm)
+
+
+def test_the_k_kept_of_a_brake_reaches_the_blank(job_of, tables):
+    piece = "legs: [40, 40], angles: [90], radius: 3, width: 50"
+    job = job_of(f"pieces: [{{id: a, {piece}, brake: yard brake}}]")
+    assert "yard brake" in plan_job(job, tables).problems[0]
+    keep(book_file(), BrakeK("yard brake", "5052-H32", 2.0, 3.0, 0.37))
+    answer = plan_job(job, tables).blanks["a"]
+    assert (answer.blank.lines[0].k, answer.ks[0].method) == (0.37, "test bend on yard brake")
 
 
 def test_an_impossible_k_is_a_problem_of_its_piece(job_of, tables):

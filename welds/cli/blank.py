@@ -139,7 +139,7 @@ def _bends(options: argparse.Namespace, legs: int, units: Units | None) -> tuple
 def _known_k(
     options: argparse.Namespace, metal: Metal, thickness_mm: float, units: Units | None
 ) -> tuple[float | None, str]:
-    from welds.job.brake_book import BrakeK, book_file, k_of_brake, keep
+    from welds.job.brake_book import BrakeK, book_file, in_temper, k_of_brake, keep
     from welds.job.calibration import read_test_bend
 
     if options.k is not None:
@@ -149,7 +149,7 @@ def _known_k(
             return float(options.k), "given"
         except ValueError:
             raise InputError("--k", options.k, "a number such as 0.42") from None
-    named = metal.id + (f"-{metal.temper}" if metal.temper else "")
+    named = in_temper(metal)
     if options.test_bend is not None:
         test = read_test_bend(options.test_bend, units)
         k = test.k(thickness_mm)

@@ -6,6 +6,7 @@ from welds.errors import InputError
 from welds.job.bend_radius import RadiusReading, anneal_for, radius_readings, relief_hole
 from welds.job.bend_records import Anneal
 from welds.job.blank import Bend, Blank, Dimensions, FoldedPart, make_blank
+from welds.job.brake_book import in_temper
 from welds.job.neutral_line import MIDDLE, KReading, k_given, k_readings
 from welds.physics.bending import shop_deduction
 from welds.reference.basis import Basis
@@ -152,7 +153,7 @@ def _notes(answer: BlankAnswer) -> list[str]:
     notes = []
     part = answer.blank.part
     if part.bends and not answer.radii:
-        named = answer.metal.id + (f"-{answer.metal.temper}" if answer.metal.temper else "")
+        named = in_temper(answer.metal)
         notes.append(
             f"No table has a least radius for {named} this thick: bend a test strip and look for cracks."
         )

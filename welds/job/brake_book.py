@@ -7,6 +7,7 @@ import yaml
 
 from welds.bench.folders import config_folder
 from welds.errors import FileUnavailableError, InputError, ReferenceDataError, nearest
+from welds.reference.metals import Metal
 from welds.reference.strict_yaml import YamlMap, read_yaml
 
 _SAME_MM = 0.06
@@ -54,6 +55,11 @@ def keep(path: Path, found: BrakeK) -> None:
         path.write_text(text, encoding="utf-8")
     except OSError as error:
         raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+
+
+def in_temper(metal: Metal) -> str:
+    """Return the metal's name with its temper, as the book and the cut list have it."""
+    return metal.id + (f"-{metal.temper}" if metal.temper else "")
 
 
 def k_of_brake(path: Path, brake: str, metal: str, thickness_mm: float) -> BrakeK:

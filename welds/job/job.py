@@ -51,6 +51,7 @@ class Piece:
     width_mm: float | None
     size_mm: tuple[float, float] | None
     known_k: float | None
+    brake: str
     is_along_grain: bool
     links: Links
 

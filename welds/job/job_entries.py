@@ -18,7 +18,7 @@ from welds.reference.metals import Metal, find_metal
 from welds.reference.strict_yaml import YamlMap
 from welds.reference.tables import Tables
 
-_FOLDED = ("legs", "angles", "radius", "dims", "width", "k", "grain")
+_FOLDED = ("legs", "angles", "radius", "dims", "width", "k", "brake", "grain")
 _STOCK = ("id", "metal", "thickness", "size", "count")
 _PIECE = ("id", "name", "stock", "metal", "thickness", "count", "size", *_FOLDED)
 _JOINT = ("id", "name", "pieces", "count", "closed", "dry_fit", *FIELDS)
@@ -70,6 +70,8 @@ def read_piece(key: str, entry: Entry, setting: Setting) -> Piece | None:
         entry.complain("width is missing: the side that is not folded")
     if part is None and size is None:
         return None
+    if {"k", "brake"} <= set(entry.found):
+        entry.complain("k, or the brake whose test bend has it, not both", "k")
     name = entry.text("name", key.replace("-", " "))
     grain = entry.read("grain", lambda value: enum_value(Grain, value, "grain"), Grain.ACROSS)
     return Piece(
@@ -82,6 +84,7 @@ def read_piece(key: str, entry: Entry, setting: Setting) -> Piece | None:
         width,
         size,
         entry.read("k", read_number, None),
+        entry.text("brake"),
         grain is Grain.ALONG,
         entry.links(),
     )

@@ -10,6 +10,7 @@ from welds.errors import WeldsError
 from welds.job.amounts import Amounts, joint_amounts
 from welds.job.bench_cards import BenchCards
 from welds.job.blank_answer import BlankAnswer, answer_blank
+from welds.job.brake_book import book_file, in_temper, k_of_brake
 from welds.job.drawn import read_drawings
 from welds.job.hole_drawing import HoleDrawing
 from welds.job.job import Job, JointWork, Piece
@@ -107,17 +108,27 @@ def _blanks(job: Job, tables: Tables, problems: list[str]) -> dict[str, BlankAns
         if piece.part is None:
             continue
         try:
+            known_k, k_from = _k_of(piece)
             blanks[piece.id] = answer_blank(
                 tables,
                 piece.metal,
                 piece.part,
                 width_mm=piece.width_mm,
-                known_k=piece.known_k,
+                known_k=known_k,
+                k_from=k_from,
                 is_along_grain=piece.is_along_grain,
             )
         except WeldsError as error:
             problems.append(f"{piece.id}: no blank: {error}")
     return blanks
+
+
+def _k_of(piece: Piece) -> tuple[float | None, str]:
+    """Return the K that is known, and from what: stated, or kept of a test bend on the person's own brake."""
+    if not piece.brake:
+        return piece.known_k, "given"
+    kept = k_of_brake(book_file(), piece.brake, in_temper(piece.metal), piece.thickness_mm)
+    return kept.k, f"test bend on {piece.brake}"
 
 
 def _tacks(joint: JointWork, tables: Tables) -> TackPlan:

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from welds.advice.card import Card
+from welds.job.brake_book import in_temper
 from welds.job.job import JointWork, Piece, RepairWork, Step
 from welds.job.materials import Materials
 from welds.job.order import Turn
@@ -57,8 +58,7 @@ def cut_rows(plan: JobPlan, units: Units) -> Iterator[Row]:
     for piece in plan.job.pieces:
         size = flat_size(piece, plan.blanks)
         flat = " x ".join(cut_length(side, units) for side in size) if size else "no blank"
-        temper = f"-{piece.metal.temper}" if piece.metal.temper else ""
-        sheet = f"{piece.metal.id}{temper} {cut_length(piece.thickness_mm, units)}"
+        sheet = f"{in_temper(piece.metal)} {cut_length(piece.thickness_mm, units)}"
         folded = "folded" if piece.part is not None else ""
         yield piece.id, str(piece.count), sheet, flat, folded, piece.stock or ""
 
