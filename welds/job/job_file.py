@@ -20,7 +20,7 @@ from welds.job.job_entries import (
 )
 from welds.job.job_fields import Entry, entries
 from welds.quantities.units import Units
-from welds.reference.strict_yaml import YamlMap, read_yaml
+from welds.reference.strict_yaml import YamlMap, parse_yaml, read_yaml
 from welds.reference.tables import Tables
 
 T = TypeVar("T")
@@ -44,9 +44,22 @@ def read_job(path: Path, tables: Tables) -> tuple[Job | None, list[JobFileError]
     if not path.is_file():
         raise FileUnavailableError(file, "is not there, or is not a file")
     try:
-        top = read_yaml(path, file)
+        return _read(file, read_yaml(path, file), tables)
     except ReferenceDataError as error:
         return None, [JobFileError(file, error.problem, error.row)]
+
+
+def faults_of_entry(text: str, section: str, key: str, tables: Tables) -> list[str]:
+    """Return what is wrong with one entry of a job's text, before it is written."""
+    try:
+        _, faults = _read("job", parse_yaml(text, "job"), tables)
+    except ReferenceDataError as error:
+        return [error.problem]
+    where = f"{section}.{key}"
+    return [fault.problem for fault in faults if fault.problem.startswith((f"{where}:", f"{where}."))]
+
+
+def _read(file: str, top: YamlMap, tables: Tables) -> tuple[Job, list[JobFileError]]:
     faults: list[JobFileError] = []
     job = _job(file, top, tables, faults)
     return job, sorted(faults, key=lambda fault: fault.line or 0)

@@ -30,7 +30,8 @@ from welds.reference.tables import Tables
 class JobPlan:
     """Everything about a job; mappings go by the tasks' ids, `logged` by the words that name log entries.
 
-    `problems` name what has no answer (a joint without card, a piece without room on its sheet).
+    `refused` says why a repair is not answered; `problems` name all that has no answer (a joint without card,
+    a piece without room on its sheet).
     """
 
     job: Job
@@ -41,6 +42,7 @@ class JobPlan:
     set_ups: tuple[SetUp, ...]
     tacks: Mapping[str, TackPlan]
     repairs: Mapping[str, RepairAnswer]
+    refused: Mapping[str, str]
     drawings: Mapping[str, HoleDrawing]
     materials: Materials
     amounts: Mapping[str, Amounts]
@@ -74,7 +76,8 @@ def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC, past: Pas
             starts = len(tacks[joint.id].runs) if joint.id in tacks else 1
             amounts[joint.id] = joint_amounts(tables, each.machine, joint, each.card, starts)
     drawings = read_drawings(job, problems)
-    repairs = _repairs(job, bench, drawings, problems)
+    repairs, refused = _repairs(job, bench, drawings)
+    problems += (f"{key}: {why}" for key, why in refused.items())
     problems += _not_logged(job, past)
     return JobPlan(
         job,
@@ -85,6 +88,7 @@ def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC, past: Pas
         found,
         tacks,
         repairs,
+        refused,
         drawings,
         sum_up(tables, equipment, amounts, found, job.prices),
         amounts,
@@ -154,17 +158,17 @@ def _sheets(job: Job, blanks: Mapping[str, BlankAnswer], problems: list[str]) ->
 
 
 def _repairs(
-    job: Job, bench: BenchCards, drawings: Mapping[str, HoleDrawing], problems: list[str]
-) -> dict[str, RepairAnswer]:
-    repairs = {}
+    job: Job, bench: BenchCards, drawings: Mapping[str, HoleDrawing]
+) -> tuple[dict[str, RepairAnswer], dict[str, str]]:
+    repairs, refused = {}, {}
     for work in job.repairs:
         drawing = drawings.get(work.id)
         damage = replace(work.damage, closest_mm=drawing.closest_mm if drawing else None)
         try:
             repairs[work.id] = decide_repair(bench, damage)
         except WeldsError as error:
-            problems.append(f"{work.id}: {error}")
-    return repairs
+            refused[work.id] = str(error)
+    return repairs, refused
 
 
 def _not_logged(job: Job, past: Past) -> Iterator[str]:

@@ -23,7 +23,7 @@ SCHEMA = "welds.repair/1"
 _WIDTH = 90
 _GRIDS = {Units.METRIC: 10.0, Units.INCH: 12.7}
 """Squares to count holes by: 10 mm, half an inch."""
-_CHOICES = {
+CHOICES = {
     Choice.PLUG: "Drill and fill the holes",
     Choice.PATCH: "Cut out and let in a patch",
     Choice.REPLACE: "Replace the panel",
@@ -35,7 +35,7 @@ def repair_title(answer: RepairAnswer, units: Units) -> str:
     damage = answer.damage
     region = " x ".join(cut_length(side, units) for side in damage.region_mm)
     sheet = f"{damage.metal.id}, {cut_length(damage.nominal_mm, units)}"
-    return f"{_CHOICES[answer.choice]}: {sheet}, region {region}"
+    return f"{CHOICES[answer.choice]}: {sheet}, region {region}"
 
 
 def repair_lines(answer: RepairAnswer, units: Units) -> Iterator[tuple[str, list[str]]]:

@@ -148,12 +148,12 @@ def test_the_page_offers_it_for_an_own_job_with_repairs_and_reads_it_again(qtbot
     view = JobView(presenter, prompts, window)
     with qtbot.waitSignal(presenter.opened, timeout=10_000):
         presenter.open_demo()
-    assert not view.holes.isEnabled()
+    assert not view.repairs.draw_button.isEnabled()
     with qtbot.waitSignal(presenter.opened, timeout=10_000):
         presenter.open(file)
     forms = []
     prompts.show_form = forms.append
-    view.holes.click()
+    view.repairs.draw_button.click()
     draw(qtbot, forms[0])
     with qtbot.waitSignal(presenter.opened, timeout=10_000):
         save_of(forms[0]).click()

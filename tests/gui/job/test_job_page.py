@@ -4,7 +4,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from PySide6.QtWidgets import QTableWidget, QWidget
+from PySide6.QtWidgets import QWidget
 
 from tests.gui.fakes import FakePrompts
 from tests.logbook.conftest import BAIT_TANK
@@ -43,8 +43,7 @@ def test_the_demo_opens_with_everything_in_tabs(qtbot, job_page):
     titles = [view.tabs.tabText(n) for n in range(view.tabs.count())]
     assert titles[:2] == ["Cautions", "Order"]
     assert {"Cut list", "Sheets", "Blanks", "Cards", "Tacks", "Materials", "Checks"} <= set(titles)
-    order = view.tabs.widget(titles.index("Order"))
-    assert isinstance(order, QTableWidget)
+    order = view.order.table
     assert order.rowCount() == len(presenter.shown.plan.turns)
     assert "0 of" in view.heading.text()
     view.grab()
@@ -53,10 +52,10 @@ def test_the_demo_opens_with_everything_in_tabs(qtbot, job_page):
 def test_units_change_the_words_and_keep_the_tab(qtbot, job_page):
     presenter, view, _ = job_page
     opened(qtbot, presenter, presenter.open_demo)
-    view.tabs.setCurrentIndex(3)
+    view.tabs.setCurrentIndex(4)
     presenter.set_units(Units.INCH)
-    assert view.tabs.currentIndex() == 3
-    cut = view.tabs.widget(3)
+    assert view.tabs.currentIndex() == 4
+    cut = view.tabs.widget(4)
     assert " in x " in cut.item(0, 3).text()
 
 
@@ -110,12 +109,12 @@ def test_the_page_shows_what_the_log_says_and_does_not_learn_where_it_may_not(qt
     presenter, view, past, path = job_over_log
     opened(qtbot, presenter, lambda: presenter.open(path))
     titles = [view.tabs.tabText(n) for n in range(view.tabs.count())]
-    assert "112 A, worked well" in view.tabs.widget(titles.index("Order")).item(0, 2).text()
+    assert "112 A, worked well" in view.order.table.item(0, 2).text()
     assert "learned from 1 past weld" in view.tabs.widget(titles.index("Cards")).item(0, 3).text()
     past.is_on = False
     opened(qtbot, presenter, presenter.open_again)
     assert presenter.shown.plan.set_ups[0].card.learned is None
-    assert "112 A, worked well" in view.tabs.widget(titles.index("Order")).item(0, 2).text()
+    assert "112 A, worked well" in view.order.table.item(0, 2).text()
 
 
 def test_faults_of_a_file_are_listed_with_a_log_too(qtbot, job_over_log):

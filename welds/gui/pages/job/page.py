@@ -14,8 +14,13 @@ from welds.gui.prompts import Prompts
 def make_job_page(
     engine: Engine, setup: SetupPresenter, prompts: Prompts, desk: LogDesk | None, window: QWidget
 ) -> JobView:
-    """Return the page; it follows the units of the set-up page."""
-    presenter = JobPresenter(engine, setup.units, window, desk)
+    """Return the page; it follows the units of the set-up page, and a new job begins with its metal."""
+
+    def usual() -> dict[str, str]:
+        fields = setup.fields
+        return {name: str(fields.get(name, "")) for name in ("process", "metal", "thickness")}
+
+    presenter = JobPresenter(engine, setup.units, window, desk, usual)
     setup.units_changed.connect(presenter.set_units)
     application = QCoreApplication.instance()
     if application is not None:

@@ -1,6 +1,7 @@
 """The job page's state: which file is open, its plan or its faults."""
 
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,6 +15,7 @@ from welds.gui.pages.log.desk import LogDesk
 from welds.job.demo import demo_file
 from welds.job.faults import JobFileError
 from welds.quantities.units import Units
+from welds.reference.metals import Metal
 
 if TYPE_CHECKING:
     from welds.job.past import Past
@@ -28,6 +30,8 @@ class Opened:
     path: Path
     plan: "JobPlan | None"
     faults: tuple[str, ...]
+    entries: Mapping[str, Mapping[str, Mapping[str, str]]] = field(default_factory=dict)
+    """What the file says, by section and id; empty where it is no YAML."""
 
     @property
     def is_demo(self) -> bool:
@@ -43,10 +47,15 @@ class JobPresenter(QObject):
     units_changed = Signal()
 
     def __init__(
-        self, engine: Engine, units: Units, parent: QObject | None = None, desk: LogDesk | None = None
+        self,
+        engine: Engine,
+        units: Units,
+        parent: QObject | None = None,
+        desk: LogDesk | None = None,
+        usual: Callable[[], Mapping[str, str]] = dict,
     ) -> None:
         super().__init__(parent)
-        self.engine, self.units, self._desk = engine, units, desk
+        self.engine, self.units, self._desk, self._usual = engine, units, desk, usual
         self.shown: Opened | None = None
         self.jobs = JobRunner(self)
         self.jobs.finished.connect(self._on_planned)
@@ -82,14 +91,16 @@ class JobPresenter(QObject):
             from welds.job.job_file import load_job
             from welds.job.plan import plan_job
 
+            entries = _entries_of(path)
             try:
-                return Opened(path, plan_job(load_job(path, tables), tables, equipment, past), ())
+                plan = plan_job(load_job(path, tables), tables, equipment, past)
+                return Opened(path, plan, (), entries)
             except JobFileError as error:
                 first = f"{path.name}, line {error.line}: {error.problem}"
                 others = (f"{path.name}, line {each.line}: {each.problem}" for each in error.others)
-                return Opened(path, None, (first, *others))
+                return Opened(path, None, (first, *others), entries)
             except WeldsError as error:
-                return Opened(path, None, (str(error),))
+                return Opened(path, None, (str(error),), entries)
 
         self.jobs.submit(work)
 
@@ -97,6 +108,70 @@ class JobPresenter(QObject):
         """Read the same file anew, after it was edited."""
         if self.shown is not None:
             self.open(self.shown.path)
+
+    @property
+    def metals(self) -> list[str]:
+        """Every metal of the catalogue."""
+        return [metal.id for metal in self.engine.tables.records(Metal)]
+
+    def begin(self, path: Path) -> str:
+        """Write a job with nothing but the usual metal, thickness and process; returns what went wrong."""
+        from welds.job.job_edit import new_job
+
+        name = path.stem.replace("-", " ")
+        return self._write(path, lambda: new_job(name, self.units.value, self._usual()))
+
+    def keep_copy(self, path: Path) -> str:
+        """Write what is open to a file of the person's own and open that; returns what went wrong."""
+        shown = self.shown
+        if shown is None:
+            return ""
+        return self._write(path, lambda: shown.path.read_text(encoding="utf-8"))
+
+    def save_entry(self, section: str, key: str, fields: Mapping[str, str], *, is_new: bool = False) -> str:
+        """Write one entry and plan again; returns why it was not written, or nothing."""
+        from welds.job.job_edit import with_entry
+        from welds.job.job_file import faults_of_entry
+
+        if is_new and key in (self.shown.entries.get(section, {}) if self.shown else {}):
+            return self.tr("There is a {key} already: choose another short name.").format(key=key)
+
+        def change(text: str) -> str:
+            changed = with_entry(text, section, key, fields)
+            faults = faults_of_entry(changed, section, key, self.engine.tables)
+            if faults:
+                raise JobFileError(key, "\n".join(faults), None)
+            return changed
+
+        return self._change(change)
+
+    def take_out(self, section: str, key: str) -> str:
+        """Take one entry out of the file; returns what went wrong, or nothing."""
+        from welds.job.job_edit import without_entry
+
+        return self._change(lambda text: without_entry(text, section, key))
+
+    def _change(self, change: Callable[[str], str]) -> str:
+        from welds.job.job_edit import write_job
+
+        if self.shown is None or self.shown.is_demo:
+            return self.tr("The demo is not changed: keep a copy of it first.")
+        try:
+            write_job(self.shown.path, change)
+        except JobFileError as error:
+            return error.problem
+        except WeldsError as error:
+            return str(error)
+        self.open_again()
+        return ""
+
+    def _write(self, path: Path, text: Callable[[], str]) -> str:
+        try:
+            path.write_text(text(), encoding="utf-8")
+        except OSError as error:
+            return f"{path}: {error.strerror or error}"
+        self.open(path)
+        return ""
 
     def set_units(self, units: Units) -> None:
         """Show lengths in other units."""
@@ -112,3 +187,12 @@ class JobPresenter(QObject):
     def _on_failed(self, error: Exception) -> None:
         self.busy_changed.emit(False)
         raise error
+
+
+def _entries_of(path: Path) -> Mapping[str, Mapping[str, Mapping[str, str]]]:
+    from welds.job.job_edit import entries_in
+
+    try:
+        return entries_in(path.read_text(encoding="utf-8"))
+    except (OSError, UnicodeDecodeError, WeldsError):
+        return {}

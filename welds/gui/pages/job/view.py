@@ -1,24 +1,15 @@
-"""The job page: file buttons on top, below them tabs with order, pictures, cut list, cards and materials."""
+"""The job page: file buttons on top, below them tabs from the order of work to editing the job."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Mapping
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QHBoxLayout,
-    QPlainTextEdit,
-    QPushButton,
-    QScrollArea,
-    QTableWidget,
-    QTableWidgetItem,
-    QTabWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QTabWidget, QVBoxLayout, QWidget
 
 from welds.errors import WeldsError
-from welds.gui.pages.job.plan_view import PlanView
+from welds.gui.pages.job.edit_tab import EditTab
+from welds.gui.pages.job.order_tab import OrderTab
 from welds.gui.pages.job.presenter import JobPresenter, Opened
+from welds.gui.pages.job.repairs_tab import RepairsTab
+from welds.gui.pages.job.tab_pages import pictures_page, table_page, text_page
 from welds.gui.prompts import Prompts
 from welds.gui.widgets.texts import label
 from welds.job.blank_drawing import draw_blank
@@ -29,11 +20,8 @@ from welds.job.sheet_drawing import draw_sheet
 from welds.job.tack_drawing import draw_tacks
 from welds.report import job_words
 from welds.report.cut_length import cut_length
-from welds.report.job_texts import CUT_HEAD, MATERIAL_HEAD, ORDER_HEAD, SET_UP_HEAD
+from welds.report.job_texts import CUT_HEAD, MATERIAL_HEAD, SET_UP_HEAD
 from welds.report.text_card import caution_lines
-
-_PICTURE_PX = 420
-_WIDEST_PX = 420
 
 
 class JobView(QWidget):
@@ -42,17 +30,22 @@ class JobView(QWidget):
     def __init__(self, presenter: JobPresenter, prompts: Prompts, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._presenter, self._prompts = presenter, prompts
+        self.new = QPushButton(self.tr("&New job\N{HORIZONTAL ELLIPSIS}"), self)
         self.open_file = QPushButton(self.tr("&Open a job file\N{HORIZONTAL ELLIPSIS}"), self)
         self.open_demo = QPushButton(self.tr("Open the &demo (invented)"), self)
         self.open_again = QPushButton(self.tr("&Read it again"), self)
+        self.copy = QPushButton(self.tr("&Keep a copy\N{HORIZONTAL ELLIPSIS}"), self)
         self.packet = QPushButton(self.tr("&Packet as PDF\N{HORIZONTAL ELLIPSIS}"), self)
-        self.holes = QPushButton(self.tr("&Holes on a photo\N{HORIZONTAL ELLIPSIS}"), self)
         self.heading = label(role="value", wrap=True, parent=self)
         self.tabs = QTabWidget(self)
         self.tabs.setAccessibleName(self.tr("The job"))
         self.tabs.tabBar().setAccessibleName(self.tr("Parts of the job"))
+        self._shown_path: object = None
+        self.order: OrderTab | None = None
+        self.repairs: RepairsTab | None = None
+        self.edit: EditTab | None = None
         bar = QHBoxLayout()
-        for button in (self.open_file, self.open_demo, self.open_again, self.holes, self.packet):
+        for button in (self.new, self.open_file, self.open_demo, self.open_again, self.copy, self.packet):
             bar.addWidget(button)
         bar.addStretch(1)
         layout = QVBoxLayout(self)
@@ -61,20 +54,42 @@ class JobView(QWidget):
         layout.addWidget(self.heading)
         layout.addWidget(self.tabs, 1)
         self.heading.setText(
-            self.tr("No job is open. A job is a text file; the demo shows how one is written.")
+            self.tr("No job is open. Begin a new one, or open the demo to see what a job can hold.")
         )
+        self.new.clicked.connect(self._on_new_clicked)
         self.open_file.clicked.connect(self._on_open_clicked)
         self.open_demo.clicked.connect(presenter.open_demo)
         self.open_again.clicked.connect(presenter.open_again)
-        self.holes.clicked.connect(self._on_holes_clicked)
+        self.copy.clicked.connect(self._on_copy_clicked)
         self.packet.clicked.connect(self._on_packet_clicked)
-        presenter.opened.connect(self._show)
+        presenter.opened.connect(self._on_opened)
         presenter.units_changed.connect(self._on_units_changed)
         presenter.busy_changed.connect(self._on_busy_changed)
-        self._set_ready(has_file=False, plan=None)
+        self._set_ready(has_file=False, has_plan=False)
 
-    def _show(self, opened: Opened) -> None:
-        self._set_ready(has_file=True, plan=opened.plan, is_own=not opened.is_demo)
+    def _on_opened(self, opened: Opened) -> None:
+        """Show it; where the same file was read again, in the same place."""
+        is_same = opened.path == self._shown_path
+        self._shown_path = opened.path
+        tab = self.tabs.tabText(self.tabs.currentIndex()) if is_same else ""
+        repair = self.repairs.key if is_same and self.repairs is not None else ""
+        form = self.edit.form if is_same and self.edit is not None else None
+        drafts: Mapping[tuple[str, str], Mapping[str, str]] = {}
+        if is_same and self.edit is not None:
+            self.edit.keep_draft()
+            drafts = self.edit.drafts
+        self._show(opened, drafts)
+        if self.repairs is not None:
+            self.repairs.show_repair(repair)
+        if self.edit is not None and form is not None:
+            self.edit.show_entry(form.section, form.entry_key())
+        for number in range(self.tabs.count()):
+            if self.tabs.tabText(number) == tab:
+                self.tabs.setCurrentIndex(number)
+
+    def _show(self, opened: Opened, drafts: Mapping[tuple[str, str], Mapping[str, str]]) -> None:
+        self._set_ready(has_file=True, has_plan=opened.plan is not None)
+        self.order = self.repairs = self.edit = None
         while self.tabs.count():
             page = self.tabs.widget(0)
             self.tabs.removeTab(0)
@@ -82,34 +97,54 @@ class JobView(QWidget):
                 page.deleteLater()
         if opened.plan is None:
             self.heading.setText(self.tr("{name} has faults:").format(name=opened.path.name))
-            self.tabs.addTab(self._text(opened.faults), self.tr("Faults"))
-            return
-        plan = opened.plan
-        words = self.tr("{name}: {done} of {all} tasks done, for {machine}")
-        self.heading.setText(
-            words.format(name=plan.job.name, done=plan.done, all=len(plan.turns), machine=plan.machine)
-        )
-        for title, page in self._pages(plan):
-            self.tabs.addTab(page, title)
+            self.tabs.addTab(text_page(opened.faults, self), self.tr("Faults"))
+        else:
+            plan = opened.plan
+            words = self.tr("{name}: {done} of {all} tasks done, for {machine}")
+            self.heading.setText(
+                words.format(name=plan.job.name, done=plan.done, all=len(plan.turns), machine=plan.machine)
+            )
+            for title, page in self._pages(plan, is_own=not opened.is_demo):
+                if page is not None:
+                    self.tabs.addTab(page, title)
+        if opened.entries and not opened.is_demo:
+            self.edit = EditTab(opened.entries, self._presenter.metals, drafts, self)
+            self.edit.saved.connect(self._on_saved)
+            self.edit.removed.connect(self._on_removed)
+            self.tabs.addTab(self.edit, self.tr("Edit"))
+            if opened.plan is not None and not opened.plan.turns:
+                self.tabs.setCurrentWidget(self.edit)
 
-    def _pages(self, plan: JobPlan) -> list[tuple[str, QWidget]]:
+    def _pages(self, plan: JobPlan, *, is_own: bool) -> list[tuple[str, QWidget | None]]:
         units = self._presenter.units
         cautions = [line for caution in plan.cautions for line in caution_lines(caution)]
         checks = [*job_words.check_lines(plan), *job_words.pause_lines(plan, units)]
         materials = [*job_words.material_notes(plan.materials)]
-        pages = [
-            (self.tr("Cautions"), self._text([*plan.problems, *cautions])),
-            (self.tr("Order"), self._table(ORDER_HEAD, job_words.order_rows(plan))),
-            (self.tr("What waits"), self._pictures([draw_order(plan.turns)] if plan.turns else [])),
-            (self.tr("Cut list"), self._table(CUT_HEAD, job_words.cut_rows(plan, units))),
-            (self.tr("Sheets"), self._pictures([draw_sheet(sheet) for sheet in plan.sheets])),
-            (self.tr("Blanks"), self._pictures(self._blanks(plan))),
-            (self.tr("Cards"), self._table(SET_UP_HEAD, job_words.set_up_rows(plan, units))),
-            (self.tr("Tacks"), self._pictures([draw_tacks(key, each) for key, each in plan.tacks.items()])),
-            (self.tr("Materials"), self._table(MATERIAL_HEAD, job_words.material_rows(plan.materials))),
-            (self.tr("Checks"), self._text([*checks, *materials])),
+        self.order = OrderTab(plan, can_tick=is_own, parent=self)
+        self.order.ticked.connect(self._on_ticked)
+        return [
+            (self.tr("Cautions"), text_page([*plan.problems, *cautions], self)),
+            (self.tr("Order"), self.order),
+            (self.tr("What waits"), pictures_page([draw_order(plan.turns)] if plan.turns else [], self)),
+            (self.tr("Repairs"), self._repairs(plan, is_own=is_own)),
+            (self.tr("Cut list"), table_page(CUT_HEAD, job_words.cut_rows(plan, units), self)),
+            (self.tr("Sheets"), pictures_page([draw_sheet(sheet) for sheet in plan.sheets], self)),
+            (self.tr("Blanks"), pictures_page(self._blanks(plan), self)),
+            (self.tr("Cards"), table_page(SET_UP_HEAD, job_words.set_up_rows(plan, units), self)),
+            (self.tr("Tacks"), pictures_page([draw_tacks(*each) for each in plan.tacks.items()], self)),
+            (self.tr("Materials"), table_page(MATERIAL_HEAD, job_words.material_rows(plan.materials), self)),
+            (self.tr("Checks"), text_page([*checks, *materials], self)),
         ]
-        return [(title, page) for title, page in pages if page is not None]
+
+    def _repairs(self, plan: JobPlan, *, is_own: bool) -> RepairsTab | None:
+        if not plan.job.repairs:
+            return None
+        self.repairs = RepairsTab(plan, self._presenter.units, self)
+        self.repairs.draw_button.setEnabled(is_own)
+        self.repairs.change_button.setEnabled(is_own)
+        self.repairs.draw.connect(self._on_draw)
+        self.repairs.change.connect(self._on_change)
+        return self.repairs
 
     def _blanks(self, plan: JobPlan) -> list[PlanDrawing]:
         units = self._presenter.units
@@ -118,55 +153,29 @@ class JobView(QWidget):
             for key, answer in plan.blanks.items()
         ]
 
-    def _text(self, lines: Iterable[str]) -> QWidget:
-        text = QPlainTextEdit("\n".join(lines), self)
-        text.setReadOnly(True)
-        text.setTabChangesFocus(True)
-        text.setAccessibleName(self.tr("Text"))
-        return text
+    def _on_ticked(self, section: str, key: str, is_done: bool) -> None:
+        shown = self._presenter.shown
+        fields = dict(shown.entries.get(section, {}).get(key, {})) if shown is not None else {}
+        fields["done"] = "yes" if is_done else ""
+        self._tell(self._presenter.save_entry(section, key, fields))
 
-    def _table(self, head: Sequence[str], rows: Iterable[Sequence[str]]) -> QWidget:
-        listed = list(rows)
-        table = QTableWidget(len(listed), len(head), self)
-        table.setHorizontalHeaderLabels([title.capitalize() for title in head])
-        table.verticalHeader().hide()
-        table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        table.setTabKeyNavigation(False)
-        table.setWordWrap(True)
-        table.setAccessibleName(self.tr("List"))
-        for row, cells in enumerate(listed):
-            for column, cell in enumerate(cells):
-                item = QTableWidgetItem(cell)
-                item.setTextAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
-                table.setItem(row, column, item)
-        table.resizeColumnsToContents()
-        for column in range(len(head)):
-            table.setColumnWidth(column, min(table.columnWidth(column), _WIDEST_PX))
-        table.horizontalHeader().setStretchLastSection(True)
-        table.resizeRowsToContents()
-        return table
+    def _on_saved(self, section: str, key: str, fields: Mapping[str, str]) -> None:
+        if self.edit is None or self.edit.form is None:
+            return
+        is_new = not self.edit.form.key
+        trouble = self._presenter.save_entry(section, key, fields, is_new=is_new)
+        self.edit.show_trouble(trouble)
+        if not trouble:
+            self.edit.forget(section, key)
 
-    def _pictures(self, drawings: Sequence[PlanDrawing]) -> QWidget | None:
-        if not drawings:
-            return None
-        inside = QWidget(self)
-        layout = QVBoxLayout(inside)
-        for drawing in drawings:
-            picture = PlanView(drawing, inside)
-            picture.setMinimumHeight(_PICTURE_PX)
-            layout.addWidget(picture)
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setWidget(inside)
-        area.setAccessibleName(self.tr("Drawings"))
-        return area
+    def _on_removed(self, section: str, key: str) -> None:
+        question = self.tr("{key} and what was typed for it goes out of the job file.").format(key=key)
+        if self._prompts.confirm(self.tr("Take it out"), question, self.tr("Take it out")):
+            trouble = self._presenter.take_out(section, key)
+            if self.edit is not None:
+                self.edit.show_trouble(trouble)
 
-    def _on_open_clicked(self) -> None:
-        path = self._prompts.ask_open_path(self.tr("Open a job"), self.tr("Job files (*.yaml *.yml)"))
-        if path is not None:
-            self._presenter.open(path)
-
-    def _on_holes_clicked(self) -> None:
+    def _on_draw(self, repair: str) -> None:
         shown = self._presenter.shown
         if shown is None or shown.plan is None:
             return
@@ -174,8 +183,40 @@ class JobView(QWidget):
 
         repairs = [work.id for work in shown.plan.job.repairs]
         dialog = HolesDialog(shown.path, repairs, self._presenter.units, self._prompts, self)
+        dialog.repair.setCurrentText(repair)
         dialog.saved.connect(self._presenter.open_again)
         self._prompts.show_form(dialog)
+
+    def _on_change(self, repair: str) -> None:
+        if self.edit is not None:
+            self.edit.show_entry("repairs", repair)
+            self.tabs.setCurrentWidget(self.edit)
+
+    def _on_new_clicked(self) -> None:
+        path = self._prompts.ask_save_path(self.tr("Begin a job"), "job.yaml", self._kinds())
+        if path is not None:
+            path = path if path.suffix else path.with_suffix(".yaml")
+            self._tell(self._presenter.begin(path))
+
+    def _on_open_clicked(self) -> None:
+        path = self._prompts.ask_open_path(self.tr("Open a job"), self._kinds())
+        if path is not None:
+            self._presenter.open(path)
+
+    def _on_copy_clicked(self) -> None:
+        shown = self._presenter.shown
+        if shown is None:
+            return
+        path = self._prompts.ask_save_path(self.tr("Keep a copy"), shown.path.name, self._kinds())
+        if path is not None:
+            self._tell(self._presenter.keep_copy(path if path.suffix else path.with_suffix(".yaml")))
+
+    def _kinds(self) -> str:
+        return self.tr("Job files (*.yaml *.yml)")
+
+    def _tell(self, trouble: str) -> None:
+        if trouble:
+            self._prompts.tell(self.tr("Nothing was written"), trouble)
 
     def _on_packet_clicked(self) -> None:
         shown = self._presenter.shown
@@ -196,16 +237,14 @@ class JobView(QWidget):
             self.heading.setText(self.tr("Saved as {path}.").format(path=path))
 
     def _on_units_changed(self) -> None:
-        place = self.tabs.currentIndex()
         assert self._presenter.shown is not None
-        self._show(self._presenter.shown)
-        self.tabs.setCurrentIndex(place)
+        self._on_opened(self._presenter.shown)
 
     def _on_busy_changed(self, is_busy: bool) -> None:
         if is_busy:
             self.heading.setText(self.tr("Planning\N{HORIZONTAL ELLIPSIS}"))
 
-    def _set_ready(self, *, has_file: bool, plan: JobPlan | None, is_own: bool = False) -> None:
+    def _set_ready(self, *, has_file: bool, has_plan: bool) -> None:
         self.open_again.setEnabled(has_file)
-        self.packet.setEnabled(plan is not None)
-        self.holes.setEnabled(is_own and plan is not None and bool(plan.job.repairs))
+        self.copy.setEnabled(has_file)
+        self.packet.setEnabled(has_plan)
