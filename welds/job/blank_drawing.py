@@ -8,7 +8,7 @@ from welds.job.fold import Section, fold, outline
 from welds.job.plan_drawing import Layer, PlanDrawing, Point, Stroke, Words, rectangle
 
 RULER_MM = 100.0
-_LETTERS = (2.5, 6.0)
+_LETTERS = (2.5, 12.0)
 _USUAL_WIDTH = 0.4
 """Drawn width over length where the part's own width is not given."""
 
@@ -19,7 +19,7 @@ def draw_blank(name: str, blank: Blank, width_mm: float | None, length_text: Len
     """Return the drawing at full size, the flat's near corner at the origin."""
     length = blank.length_mm
     width = width_mm or length * _USUAL_WIDTH
-    letter = min(_LETTERS[1], max(_LETTERS[0], length / 60.0))
+    letter = min(_LETTERS[1], max(_LETTERS[0], length / 50.0))
     strokes = [rectangle(0.0, 0.0, length, width, Layer.OUTLINE), *_bend_lines(blank, width)]
     words = list(_bend_words(blank, width, letter, length_text))
     strokes += _dimension(0.0, length, width + 6.0 * letter, letter)

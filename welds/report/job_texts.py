@@ -10,13 +10,14 @@ from typing import Any
 from welds.advice.card import NOTICE
 from welds.job.materials import Materials
 from welds.job.plan import JobPlan, flat_size
+from welds.job.repair import RepairAnswer
 from welds.logbook.entry import Entry
 from welds.quantities.band import Band
 from welds.quantities.units import Units
 from welds.report import job_words
 from welds.report.html_page import cautions_html, page, table
 from welds.report.json_card import card_json, caution_json, request_json
-from welds.report.repair_texts import repair_json, repair_title, tack_lines, tacks_json
+from welds.report.repair_texts import repair_json, repair_lines, repair_title, tack_lines, tacks_json
 from welds.report.text_card import caution_lines
 
 SCHEMA = "welds.job/1"
@@ -44,9 +45,7 @@ def job_text(plan: JobPlan, units: Units) -> str:
         ]
         if plan.job.pieces
         else [],
-        ["REPAIRS", *_wrapped(f"{key}: {repair_title(each, units)}" for key, each in plan.repairs.items())]
-        if plan.repairs
-        else [],
+        *(_repair_part(key, each, units) for key, each in plan.repairs.items()),
         ["CARDS", *_columns(SET_UP_HEAD, job_words.set_up_rows(plan, units))] if plan.set_ups else [],
         *(["TACKS: " + key, *_wrapped(tack_lines(each, units))] for key, each in plan.tacks.items()),
         ["PAUSES", *_wrapped(job_words.pause_lines(plan, units))] if plan.set_ups else [],
@@ -79,14 +78,28 @@ def job_html(plan: JobPlan, units: Units) -> str:
         "<p class='head'>Order</p>" + rows_html(ORDER_HEAD, job_words.order_rows(plan)),
         "<p class='head'>Cut list</p>" + rows_html(CUT_HEAD, job_words.cut_rows(plan, units)),
         lines_html("Sheets", job_words.sheet_lines(plan)),
+        *(_repair_html(key, each, units) for key, each in plan.repairs.items()),
         "<p class='head'>Cards</p>" + rows_html(SET_UP_HEAD, job_words.set_up_rows(plan, units)),
         *(lines_html(f"Tacks: {key}", tack_lines(each, units)) for key, each in plan.tacks.items()),
+        lines_html("Pauses", job_words.pause_lines(plan, units)),
         "<p class='head'>Materials</p>" + rows_html(MATERIAL_HEAD, job_words.material_rows(plan.materials)),
         lines_html("", job_words.material_notes(plan.materials)),
         lines_html("Checks", job_words.check_lines(plan)),
         f"<p><b>{escape(NOTICE)}</b></p>",
     ]
     return page(plan.job.name, "\n".join(parts))
+
+
+def _repair_part(key: str, answer: RepairAnswer, units: Units) -> list[str]:
+    lines = [f"REPAIR: {key}", *_wrapped([repair_title(answer, units)])]
+    for head, said in repair_lines(answer, units):
+        # The checks stand at the end with all others.
+        lines += _wrapped(f"{head.lower()}: {each}" for each in (said if head != "CHECKS" else ()))
+    return lines
+
+
+def _repair_html(key: str, answer: RepairAnswer, units: Units) -> str:
+    return lines_html(f"Repair: {key}", _repair_part(key, answer, units)[1:])
 
 
 def overview_html(plan: JobPlan) -> str:

@@ -72,20 +72,20 @@ def test_the_forms_hold_every_field_that_a_file_may():
 
 def test_a_repair_is_shown_with_reasons_and_drawing_and_what_is_not_ours_says_so(page):
     view, *_ = page
-    view.repairs.show_repair("left")
+    view.repairs.choose("left")
     assert "Drill and fill" in view.repairs.title.text()
     text = view.repairs.text.toPlainText()
     for words in ("WHY", "apart", "kJ of arc", "min for the plugs", "SET-UP", "CHECKS"):
         assert words in text
-    assert view.repairs._picture.count() == 1
-    view.repairs.show_repair("tow")
+    assert view.repairs.picture.isVisibleTo(view.repairs)
+    view.repairs.choose("tow")
     assert "qualified welder" in view.repairs.text.toPlainText()
-    assert view.repairs._picture.count() == 0
+    assert not view.repairs.picture.isVisibleTo(view.repairs)
 
 
 def test_values_of_a_repair_are_changed_from_it_and_the_decision_follows(qtbot, page, tables):
     view, presenter, _, file = page
-    view.repairs.show_repair("left")
+    view.repairs.choose("left")
     view.repairs.change_button.click()
     assert view.tabs.currentWidget() is view.edit
     type_in(view, holes="4 mm x 60", behind="thin")

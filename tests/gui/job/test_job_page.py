@@ -49,6 +49,25 @@ def test_the_demo_opens_with_everything_in_tabs(qtbot, job_page):
     view.grab()
 
 
+def test_a_card_is_read_whole_and_a_blank_saved_in_three_forms(qtbot, job_page, tmp_path: Path):
+    presenter, view, prompts = job_page
+    opened(qtbot, presenter, presenter.open_demo)
+    titles = [view.tabs.tabText(n) for n in range(view.tabs.count())]
+    cards, blanks, tacks = (view.tabs.widget(titles.index(each)) for each in ("Cards", "Blanks", "Tacks"))
+    assert "DO FIRST" in cards.text.toPlainText()
+    assert not cards.save_drawing.isVisibleTo(cards)
+    assert "Least inside radius" in blanks.text.toPlainText()
+    assert "clamp or weight" in tacks.text.toPlainText()
+    for name, begins in (("a", b"%PDF"), ("a.dxf", b"  0\nSECTION"), ("a.svg", b"<?xml")):
+        prompts.save_path = tmp_path / name
+        blanks.save_drawing.click()
+        path = tmp_path / (name if "." in name else f"{name}.pdf")
+        assert path.read_bytes().replace(b"\r\n", b"\n").startswith(begins), name
+    prompts.save_path = tmp_path / "a.doc"
+    blanks.save_drawing.click()
+    assert "a.doc" in prompts.told[0][1]
+
+
 def test_units_change_the_words_and_keep_the_tab(qtbot, job_page):
     presenter, view, _ = job_page
     opened(qtbot, presenter, presenter.open_demo)
@@ -110,7 +129,7 @@ def test_the_page_shows_what_the_log_says_and_does_not_learn_where_it_may_not(qt
     opened(qtbot, presenter, lambda: presenter.open(path))
     titles = [view.tabs.tabText(n) for n in range(view.tabs.count())]
     assert "112 A, worked well" in view.order.table.item(0, 2).text()
-    assert "learned from 1 past weld" in view.tabs.widget(titles.index("Cards")).item(0, 3).text()
+    assert "learned from 1 past weld" in view.tabs.widget(titles.index("Cards")).list.item(0).text()
     past.is_on = False
     opened(qtbot, presenter, presenter.open_again)
     assert presenter.shown.plan.set_ups[0].card.learned is None

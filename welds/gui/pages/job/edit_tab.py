@@ -46,6 +46,7 @@ class EditTab(QWidget):
         self.list = QListWidget(self)
         self.list.setAccessibleName(self.tr("All of the job"))
         self.list.setFixedWidth(_LIST_PX)
+        self.list.setSpacing(3)
         self.add = QPushButton(self.tr("&Add"), self)
         self.save = QPushButton(self.tr("&Save"), self)
         self.remove = QPushButton(self.tr("Take it &out"), self)

@@ -28,6 +28,7 @@ class OrderTab(QWidget):
         for row, turn in enumerate(plan.turns):
             item = self.table.item(row, 0)
             if can_tick and turn.task is not None and item is not None:
+                item.setTextAlignment(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft)
                 item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
                 item.setCheckState(Qt.CheckState.Checked if turn.is_done else Qt.CheckState.Unchecked)
         self.table.resizeColumnToContents(0)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QPlainTextEdit,
     QScrollArea,
+    QSplitter,
     QTableWidget,
     QTableWidgetItem,
     QVBoxLayout,
@@ -51,6 +52,17 @@ def table_page(head: Sequence[str], rows: Iterable[Sequence[str]], parent: QWidg
     table.horizontalHeader().setStretchLastSection(True)
     table.resizeRowsToContents()
     return table
+
+
+def stacked(upper: QWidget, lower: QWidget, parent: QWidget) -> QWidget:
+    """Return two pages one above the other, the upper one with most of the room."""
+    split = QSplitter(Qt.Orientation.Vertical, parent)
+    for page in (upper, lower):
+        split.addWidget(page)
+    split.setChildrenCollapsible(False)
+    split.setStretchFactor(0, 3)
+    split.setStretchFactor(1, 1)
+    return split
 
 
 def pictures_page(drawings: Sequence[PlanDrawing], parent: QWidget) -> QScrollArea | None:

@@ -6,21 +6,19 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QTabWidget, QVBoxLayout,
 
 from welds.errors import WeldsError
 from welds.gui.pages.job.edit_tab import EditTab
+from welds.gui.pages.job.list_tab import ListTab, Shown
 from welds.gui.pages.job.order_tab import OrderTab
+from welds.gui.pages.job.plan_tabs import blanks_of, cards_of, sheets_of, tacks_of
 from welds.gui.pages.job.presenter import JobPresenter, Opened
 from welds.gui.pages.job.repairs_tab import RepairsTab
-from welds.gui.pages.job.tab_pages import pictures_page, table_page, text_page
+from welds.gui.pages.job.tab_pages import pictures_page, stacked, table_page, text_page
 from welds.gui.prompts import Prompts
 from welds.gui.widgets.texts import label
-from welds.job.blank_drawing import draw_blank
 from welds.job.order_drawing import draw_order
 from welds.job.plan import JobPlan
 from welds.job.plan_drawing import PlanDrawing
-from welds.job.sheet_drawing import draw_sheet
-from welds.job.tack_drawing import draw_tacks
 from welds.report import job_words
-from welds.report.cut_length import cut_length
-from welds.report.job_texts import CUT_HEAD, MATERIAL_HEAD, SET_UP_HEAD
+from welds.report.job_texts import CUT_HEAD, MATERIAL_HEAD
 from welds.report.text_card import caution_lines
 
 
@@ -80,7 +78,7 @@ class JobView(QWidget):
             drafts = self.edit.drafts
         self._show(opened, drafts)
         if self.repairs is not None:
-            self.repairs.show_repair(repair)
+            self.repairs.choose(repair)
         if self.edit is not None and form is not None:
             self.edit.show_entry(form.section, form.entry_key())
         for number in range(self.tabs.count()):
@@ -119,39 +117,54 @@ class JobView(QWidget):
         units = self._presenter.units
         cautions = [line for caution in plan.cautions for line in caution_lines(caution)]
         checks = [*job_words.check_lines(plan), *job_words.pause_lines(plan, units)]
-        materials = [*job_words.material_notes(plan.materials)]
         self.order = OrderTab(plan, can_tick=is_own, parent=self)
         self.order.ticked.connect(self._on_ticked)
+        materials = table_page(MATERIAL_HEAD, job_words.material_rows(plan.materials), self)
+        notes = text_page(job_words.material_notes(plan.materials), self)
+        sources = self._presenter.engine.tables.sources
         return [
             (self.tr("Cautions"), text_page([*plan.problems, *cautions], self)),
             (self.tr("Order"), self.order),
             (self.tr("What waits"), pictures_page([draw_order(plan.turns)] if plan.turns else [], self)),
             (self.tr("Repairs"), self._repairs(plan, is_own=is_own)),
             (self.tr("Cut list"), table_page(CUT_HEAD, job_words.cut_rows(plan, units), self)),
-            (self.tr("Sheets"), pictures_page([draw_sheet(sheet) for sheet in plan.sheets], self)),
-            (self.tr("Blanks"), pictures_page(self._blanks(plan), self)),
-            (self.tr("Cards"), table_page(SET_UP_HEAD, job_words.set_up_rows(plan, units), self)),
-            (self.tr("Tacks"), pictures_page([draw_tacks(*each) for each in plan.tacks.items()], self)),
-            (self.tr("Materials"), table_page(MATERIAL_HEAD, job_words.material_rows(plan.materials), self)),
-            (self.tr("Checks"), text_page([*checks, *materials], self)),
+            (self.tr("Sheets"), self._list(self.tr("Sheets"), [*sheets_of(plan)])),
+            (self.tr("Blanks"), self._list(self.tr("Blanks"), [*blanks_of(plan, units)])),
+            (self.tr("Cards"), self._list(self.tr("Cards"), [*cards_of(plan, units, sources)])),
+            (self.tr("Tacks"), self._list(self.tr("Tacks"), [*tacks_of(plan, units)])),
+            (self.tr("Materials"), stacked(materials, notes, self)),
+            (self.tr("Checks"), text_page(checks, self)),
         ]
+
+    def _list(self, name: str, shown: list[Shown]) -> ListTab | None:
+        if not shown:
+            return None
+        tab = ListTab(name, shown, self)
+        tab.save.connect(self._on_save_drawing)
+        return tab
 
     def _repairs(self, plan: JobPlan, *, is_own: bool) -> RepairsTab | None:
         if not plan.job.repairs:
             return None
-        self.repairs = RepairsTab(plan, self._presenter.units, self)
-        self.repairs.draw_button.setEnabled(is_own)
-        self.repairs.change_button.setEnabled(is_own)
+        self.repairs = RepairsTab(plan, self._presenter.units, is_own=is_own, parent=self)
         self.repairs.draw.connect(self._on_draw)
         self.repairs.change.connect(self._on_change)
+        self.repairs.save.connect(self._on_save_drawing)
         return self.repairs
 
-    def _blanks(self, plan: JobPlan) -> list[PlanDrawing]:
-        units = self._presenter.units
-        return [
-            draw_blank(key, answer.blank, answer.width_mm, lambda mm: cut_length(mm, units))
-            for key, answer in plan.blanks.items()
-        ]
+    def _on_save_drawing(self, drawing: PlanDrawing) -> None:
+        kinds = self.tr("PDF at full size (*.pdf);;DXF for a cutter (*.dxf);;SVG (*.svg)")
+        path = self._prompts.ask_save_path(self.tr("Save the drawing"), f"{drawing.title}.pdf", kinds)
+        if path is None:
+            return
+        from welds.gui.pages.job.drawing_files import write_drawing
+
+        try:
+            path = write_drawing(path, drawing)
+        except WeldsError as error:
+            self._prompts.tell(self.tr("The drawing was not written"), str(error))
+        else:
+            self.heading.setText(self.tr("Saved as {path}.").format(path=path))
 
     def _on_ticked(self, section: str, key: str, is_done: bool) -> None:
         shown = self._presenter.shown

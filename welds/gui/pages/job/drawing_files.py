@@ -1,0 +1,27 @@
+"""A drawing into a file of the kind that its name says."""
+
+from pathlib import Path
+
+from welds.errors import FileUnavailableError, InputError
+from welds.gui.plan_pdf import write_plan_pdf
+from welds.job.plan_drawing import PlanDrawing
+from welds.report.plan_files import dxf_text, svg_text
+
+_KINDS = (".pdf", ".dxf", ".svg")
+
+
+def write_drawing(path: Path, drawing: PlanDrawing) -> Path:
+    """Write the drawing at full size and return where: as PDF where the name has no ending."""
+    path = path if path.suffix else path.with_suffix(".pdf")
+    kind = path.suffix.lower()
+    if kind not in _KINDS:
+        raise InputError("file", path.name, "a name ending in " + ", ".join(_KINDS))
+    if kind == ".pdf":
+        write_plan_pdf(path, drawing)
+        return path
+    text = dxf_text(drawing) if kind == ".dxf" else svg_text(drawing)
+    try:
+        path.write_text(text, encoding="utf-8")
+    except OSError as error:
+        raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+    return path
