@@ -5,8 +5,10 @@ from enum import StrEnum
 
 from welds.advice.card import Card
 from welds.advice.setting import Caution
+from welds.advice.words import both
 from welds.errors import NotCoveredError
 from welds.job.bench_cards import BenchCards
+from welds.job.bend_radius import MM_PER_INCH
 from welds.job.damage import NOT_YOURS, Behind, Damage
 from welds.job.patch import PatchPlan, plan_patch
 from welds.job.plugs import PlugPlan, plan_plugs
@@ -90,11 +92,11 @@ def _sheet_reasons(tables: Tables, damage: Damage) -> list[RepairReason]:
     share, least = rule(tables, "thin-share"), rule(tables, "least-sheet")
     left = damage.thickness_mm
     if left < share.value * damage.nominal_mm:
-        text = f"{left:g} mm is left of {damage.nominal_mm:g} mm, less than {share.value:.0%}:"
+        text = f"{both(left)} is left of {both(damage.nominal_mm)}, less than {share.value:.0%}:"
         text += " the holes are only where it broke through first"
         reasons.append(RepairReason(text, Choice.PLUG, share.basis, share.source_id))
     if left < least.value:
-        text = f"{left:g} mm all round burns away beside a weld (least {least.value:g} mm):"
+        text = f"{both(left)} all round burns away beside a weld (least {both(least.value)}):"
         text += " no edge to join a patch to"
         reasons += [
             RepairReason(text, each, least.basis, least.source_id) for each in (Choice.PLUG, Choice.PATCH)
@@ -128,23 +130,23 @@ def _plug_reasons(
     reasons = []
     fits = plug.drill_mm <= plug.limit_mm + 1e-9
     text = (
-        f"the largest hole, {damage.largest_mm:g} mm, is drilled to {plug.drill_mm:g} mm;"
-        f" up to {plug.limit_mm:g} mm can be filled {plug.onto}"
+        f"the largest hole, {both(damage.largest_mm)}, is drilled to {both(plug.drill_mm)};"
+        f" up to {both(plug.limit_mm)} can be filled {plug.onto}"
     )
     reasons.append(RepairReason(text, None if fits else Choice.PLUG, plug.limit_basis, plug.limit_source))
     if plug.pitch_mm is not None:
         is_apart = plug.pitch_mm >= plug.least_pitch_mm
         stand = (
-            f"the two nearest of {damage.count} holes, as drawn, stand {plug.pitch_mm:.0f} mm apart"
+            f"the two nearest of {damage.count} holes, as drawn, stand {_rough(plug.pitch_mm)} apart"
             if plug.is_measured
-            else f"{damage.count} holes in the region stand about {plug.pitch_mm:.0f} mm apart"
+            else f"{damage.count} holes in the region stand about {_rough(plug.pitch_mm)} apart"
         )
         between = (
-            f"leaving {plug.ligament_mm:.0f} mm of sheet between"
+            f"leaving {_rough(plug.ligament_mm)} of sheet between"
             if plug.ligament_mm > 0.0
             else "and run into each other when drilled"
         )
-        text = f"{stand}, {between}; plugs want {plug.least_pitch_mm:.0f} mm between middles"
+        text = f"{stand}, {between}; plugs want {_rough(plug.least_pitch_mm)} between middles"
         verdict = None if is_apart else Choice.PLUG
         reasons.append(RepairReason(text, verdict, plug.pitch_basis, plug.pitch_source))
     if patch.heat_kj is not None:
@@ -160,6 +162,11 @@ def _plug_reasons(
     text = f"about {plug.time_s / 60.0:.0f} min for the plugs, {patch.time_s / 60.0:.0f} min for a patch"
     reasons.append(RepairReason(text, Choice.PLUG if slower else None, Basis.PRACTICE, "COMMON_PRACTICE"))
     return reasons
+
+
+def _rough(mm: float) -> str:
+    """Return a length that was not measured finer than this, in both units."""
+    return f"{mm:.0f} mm ({mm / MM_PER_INCH:.2f} in)"
 
 
 def _checks(damage: Damage, choice: Choice) -> tuple[str, ...]:

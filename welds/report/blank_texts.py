@@ -48,7 +48,7 @@ def flat_lines(answer: BlankAnswer, units: Units) -> Iterator[str]:
     if answer.high_mm - answer.low_mm >= 0.05:
         yield (
             f"  between {cut_length(answer.low_mm, units)} and {cut_length(answer.high_mm, units)} by the"
-            " methods in use; one test bend on your brake narrows that (--test-bend)"
+            " methods in use; one test bend on your brake narrows that"
         )
     if answer.width_mm is not None:
         yield f"Width {both_lengths(answer.width_mm, units)}"

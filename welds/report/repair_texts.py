@@ -107,8 +107,8 @@ def tack_lines(plan: TackPlan, units: Units) -> Iterator[str]:
         f" ({plan.basis.value})"
     )
     if len(plan.runs) > 1:
-        runs = ", ".join(f"{run.start_mm:.0f} to {run.end_mm:.0f}" for run in plan.runs)
-        yield f"Weld in {len(plan.runs)} runs, in this order and direction (mm): {runs}"
+        runs = ", ".join(f"{_place(run.start_mm, units)} to {_place(run.end_mm, units)}" for run in plan.runs)
+        yield f"Weld in {len(plan.runs)} runs, in this order and direction ({unit}): {runs}"
     else:
         yield "Weld in one run"
     yield plan.pull
@@ -116,6 +116,10 @@ def tack_lines(plan: TackPlan, units: Units) -> Iterator[str]:
         f"Free shrinkage about {_span(plan.across_mm)} mm across and {_span(plan.along_mm)} mm along"
         " (carbon steel; aluminium and stainless steel pull more)"
     )
+
+
+def _place(mm: float, units: Units) -> str:
+    return f"{mm:.0f}" if units is Units.METRIC else cut_length(mm, units).split()[0]
 
 
 def repair_text(answer: RepairAnswer, units: Units) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QFontDatabase
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QListWidget,
@@ -39,7 +40,9 @@ class ListTab(QWidget):
 
     save = Signal(object)
 
-    def __init__(self, name: str, shown: Sequence[Shown], parent: QWidget | None = None) -> None:
+    def __init__(
+        self, name: str, shown: Sequence[Shown], parent: QWidget | None = None, *, is_in_columns: bool = False
+    ) -> None:
         super().__init__(parent)
         self._shown = list(shown)
         self.list = QListWidget(self)
@@ -53,6 +56,8 @@ class ListTab(QWidget):
         self.text.setReadOnly(True)
         self.text.setTabChangesFocus(True)
         self.text.setAccessibleName(self.tr("What there is to say"))
+        if is_in_columns:
+            self.text.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
         self.save_drawing = QPushButton(self.tr("&Save the drawing\N{HORIZONTAL ELLIPSIS}"), self)
         self.buttons = QHBoxLayout()
         self.picture = QWidget(self)

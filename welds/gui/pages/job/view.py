@@ -129,17 +129,29 @@ class JobView(QWidget):
             (self.tr("Repairs"), self._repairs(plan, is_own=is_own)),
             (self.tr("Cut list"), table_page(CUT_HEAD, job_words.cut_rows(plan, units), self)),
             (self.tr("Sheets"), self._list(self.tr("Sheets"), [*sheets_of(plan)])),
-            (self.tr("Blanks"), self._list(self.tr("Blanks"), [*blanks_of(plan, units)])),
-            (self.tr("Cards"), self._list(self.tr("Cards"), [*cards_of(plan, units, sources)])),
+            (self.tr("Blanks"), self._blanks(plan, is_own=is_own)),
+            (
+                self.tr("Cards"),
+                self._list(self.tr("Cards"), [*cards_of(plan, units, sources)], is_in_columns=True),
+            ),
             (self.tr("Tacks"), self._list(self.tr("Tacks"), [*tacks_of(plan, units)])),
             (self.tr("Materials"), stacked(materials, notes, self)),
             (self.tr("Checks"), text_page(checks, self)),
         ]
 
-    def _list(self, name: str, shown: list[Shown]) -> ListTab | None:
+    def _blanks(self, plan: JobPlan, *, is_own: bool) -> ListTab | None:
+        tab = self._list(self.tr("Blanks"), [*blanks_of(plan, self._presenter.units)])
+        if tab is not None:
+            test_bend = QPushButton(self.tr("&Test bend\N{HORIZONTAL ELLIPSIS}"), tab)
+            test_bend.setEnabled(is_own)
+            test_bend.clicked.connect(lambda: self._on_test_bend(tab.key))
+            tab.buttons.insertWidget(0, test_bend)
+        return tab
+
+    def _list(self, name: str, shown: list[Shown], *, is_in_columns: bool = False) -> ListTab | None:
         if not shown:
             return None
-        tab = ListTab(name, shown, self)
+        tab = ListTab(name, shown, self, is_in_columns=is_in_columns)
         tab.save.connect(self._on_save_drawing)
         return tab
 
@@ -198,6 +210,22 @@ class JobView(QWidget):
         dialog = HolesDialog(shown.path, repairs, self._presenter.units, self._prompts, self)
         dialog.repair.setCurrentText(repair)
         dialog.saved.connect(self._presenter.open_again)
+        self._prompts.show_form(dialog)
+
+    def _on_test_bend(self, piece: str) -> None:
+        shown = self._presenter.shown
+        if shown is None or shown.plan is None:
+            return
+        from welds.gui.pages.job.test_bend_dialog import TestBendDialog
+
+        fields = shown.entries["pieces"][piece]
+        answer, units = shown.plan.blanks[piece], self._presenter.units
+        dialog = TestBendDialog(answer, fields.get("brake", ""), units, self._prompts, self)
+        dialog.kept.connect(
+            lambda brake: self._tell(
+                self._presenter.save_entry("pieces", piece, {**fields, "k": "", "brake": brake})
+            )
+        )
         self._prompts.show_form(dialog)
 
     def _on_change(self, repair: str) -> None:
