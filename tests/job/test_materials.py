@@ -4,6 +4,7 @@ from math import pi, sqrt, tan
 
 import pytest
 
+from welds.advice.equipment import GENERIC_MACHINE, Equipment, Shelf
 from welds.advice.request import Joint
 from welds.job.plan import plan_job
 from welds.job.weld_section import fillet_section, plug_volume, v_section, weld_section
@@ -72,3 +73,14 @@ def test_only_what_has_a_price_costs(job_of, tables):
     assert materials.cost.start == pytest.approx(materials.gases[0].litres.start * 0.01)
     assert "time at the bench" in materials.unpriced
     assert plan_job(job_of("joints: [{id: a, joint: tee, length: 500}]"), tables).materials.cost is None
+
+
+def test_gas_on_the_shelf_is_taken_off_what_is_to_be_bought(job_of, tables):
+    """The shelf names argon, the card its ISO 14175 code I1: the same cylinder."""
+    job = job_of("joints: [{id: a, joint: tee, length: 2000, count: 10}]")
+    shelf = Shelf(gases=frozenset({"argon"}), gas_left_l=(("argon", 40.0),))
+    (gas,) = plan_job(job, tables, Equipment(GENERIC_MACHINE, shelf)).materials.gases
+    assert (gas.gas, gas.left_l) == ("I1", 40.0)
+    assert gas.buy_l == pytest.approx(gas.litres.high - 40.0)
+    (unmeasured,) = plan_job(job, tables).materials.gases
+    assert (unmeasured.left_l, unmeasured.buy_l) == (None, pytest.approx(unmeasured.litres.high))

@@ -93,6 +93,7 @@ def test_a_drawing_beside_the_job_reaches_the_plan_and_differences_are_said(job_
     path = job_file(f"repairs: [{{id: left, {SHEET}, holes: 3 mm x 2, region: 50 x 20}}]")
     drawing = drawing_of((0.0, 0.0), (150.0, 0.0))
     path.with_name("left-holes.yaml").write_text(drawing_yaml(drawing), encoding="utf-8")
+    path.with_name("a.png").write_bytes(b"")
     plan = plan_job(load_job(path, tables), tables)
     assert (plan.problems, plan.drawings["left"]) == ((), drawing)
     assert plan.repairs["left"].damage.closest_mm == pytest.approx(30.0)

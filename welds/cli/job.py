@@ -88,17 +88,18 @@ def _plan(argv: Sequence[str], write_pdf: WritePdf) -> int:
     out = destinations(options, ("html", "pdf"), ("json",))
     session = open_session(options)
     plan = _planned(_file(options.file), session, options.log)
+    units = session.asked_units or plan.job.units or session.units
     for form, file in out.files.items():
         if form == "pdf":
             check_writable(file)
-            write_pdf(file, plan, session.units, session.tables.sources)
+            write_pdf(file, plan, units, session.tables.sources)
             print_text(f"written: {file}")
         else:
-            write_text(file, job_html(plan, session.units))
+            write_text(file, job_html(plan, units))
     if out.on_stdout == "json":
         print_json(job_json(plan))
     elif not out.is_silent:
-        print_text((job_html if out.on_stdout == "html" else job_text)(plan, session.units))
+        print_text((job_html if out.on_stdout == "html" else job_text)(plan, units))
     return 0
 
 

@@ -23,8 +23,11 @@ def read_drawings(job: Job, problems: list[str]) -> dict[str, HoleDrawing]:
             drawings[work.id] = read_drawing(path)
         except WeldsError as error:
             problems.append(f"{work.id}: its drawing cannot be read: {error}")
-        else:
-            problems += (f"{work.id}: {each}" for each in _differences(drawings[work.id], work.damage))
+            continue
+        photo = path.with_name(drawings[work.id].picture)
+        if not photo.is_file():
+            problems.append(f"{work.id}: the photo of its drawing, {photo.name}, is not beside the job file")
+        problems += (f"{work.id}: {each}" for each in _differences(drawings[work.id], work.damage))
     return drawings
 
 

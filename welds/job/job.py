@@ -7,6 +7,7 @@ from pathlib import Path
 from welds.advice.request import Request
 from welds.job.blank import FoldedPart
 from welds.job.damage import Damage
+from welds.quantities.units import Units
 from welds.reference.metals import Metal
 
 
@@ -122,6 +123,7 @@ class Job:
     steps: tuple[Step, ...]
     prices: Prices
     file: Path
+    units: Units | None
 
     @property
     def tasks(self) -> Iterator[Task]:

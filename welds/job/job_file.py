@@ -87,6 +87,7 @@ def _job(file: str, top: YamlMap, tables: Tables, faults: list[JobFileError]) ->
         tuple(_each(file, top, "steps", read_step, setting, faults)),
         read_prices(_section(file, top, "prices", faults), tables) if "prices" in top else Prices(),
         Path(file),
+        units,
     )
     _check_names(file, top, faults)
     return job

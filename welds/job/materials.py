@@ -11,6 +11,7 @@ from welds.job.job import Prices
 from welds.job.setups import SetUp
 from welds.quantities.band import Band
 from welds.reference.fillers import Filler
+from welds.reference.shielding import Gas
 from welds.reference.tables import Tables
 
 
@@ -77,7 +78,7 @@ def sum_up(
     """Return the sums over all joints; `amounts` are by joint id."""
     each = list(amounts.values())
     fillers = _fillers(tables, equipment.shelf, each)
-    gases = _gases(equipment.shelf, each)
+    gases = _gases(tables, equipment.shelf, each)
     seam_m = sum(one.seam_mm for one in each) / 1000.0
     disc = use(tables, "seam-per-disc", Process.TIG)
     discs = Band(seam_m / disc.high, seam_m / disc.start, seam_m / disc.low, "discs")
@@ -125,7 +126,7 @@ def _has_filler(shelf: Shelf, filler: str, size: float | None) -> bool | None:
     return filler in known and (size is None or not sizes or size in sizes)
 
 
-def _gases(shelf: Shelf, amounts: Sequence[Amounts]) -> tuple[GasTotal, ...]:
+def _gases(tables: Tables, shelf: Shelf, amounts: Sequence[Amounts]) -> tuple[GasTotal, ...]:
     groups: dict[str, list[Band]] = {}
     for one in amounts:
         if one.gas:
@@ -133,9 +134,16 @@ def _gases(shelf: Shelf, amounts: Sequence[Amounts]) -> tuple[GasTotal, ...]:
     totals = []
     for gas, bands in groups.items():
         litres = total(bands, "L")
-        left = shelf.litres_left(gas)
+        left = _left(tables, shelf, gas)
         totals.append(GasTotal(gas, litres, left, max(0.0, litres.high - (left or 0.0))))
     return tuple(totals)
+
+
+def _left(tables: Tables, shelf: Shelf, iso_code: str) -> float | None:
+    """Return the litres of all gases of a code together; the shelf knows them by name, a card by code."""
+    names = [gas.id for gas in tables.records(Gas) if gas.iso_code == iso_code]
+    measured = [left for name in names if (left := shelf.litres_left(name)) is not None]
+    return sum(measured) if measured else None
 
 
 def _costs(

@@ -74,9 +74,7 @@ def sheet_lines(plan: JobPlan) -> Iterator[str]:
 def set_up_rows(plan: JobPlan, units: Units) -> Iterator[Row]:
     """Yield the number of the card, its title, its joints and its start current or why there is no card."""
     for number, each in enumerate(plan.set_ups, 1):
-        joints = ", ".join(
-            f"{joint.id} ({joint.count} x {cut_length(joint.length_mm, units)})" for joint in each.joints
-        )
+        joints = ", ".join(f"{joint.id} ({_count_words(joint, units)})" for joint in each.joints)
         title = f"{layout.title(each.request)}, {layout.subtitle(each.request, units)}"
         if each.card is None:
             yield str(number), title, joints, f"no card: {each.problem}"
@@ -85,6 +83,12 @@ def set_up_rows(plan: JobPlan, units: Units) -> Iterator[Row]:
         line = layout.setting_line(current, each.request.process, units) if current else None
         start = line.start_text if line else ""
         yield str(number), title, joints, f"{start}{_learned(each.card)}"
+
+
+def _count_words(joint: JointWork, units: Units) -> str:
+    if not joint.length_mm:
+        return str(joint.count)
+    return f"{joint.count} x {cut_length(joint.length_mm, units)}"
 
 
 def _learned(card: Card) -> str:
@@ -143,7 +147,8 @@ def material_notes(materials: Materials) -> Iterator[str]:
     """Yield what the sums are without, and what else the cards want bought."""
     yield (
         "Sums of the drawn sections with what is lost and what welds come out over; lows and highs are added"
-        " up by themselves. Cutting, folding, mending and painting are not in the time."
+        " up by themselves. Cutting, folding, repairs and painting are in none of them; the seam of a patch is"
+        " where it stands as a joint of its own."
     )
     if materials.costs and materials.unpriced:
         yield f"Without a price in the file: {', '.join(materials.unpriced)}"
