@@ -39,6 +39,7 @@ class Actions(QObject):
         self.show_shortcuts = self._make(self.tr("&Shortcuts"), "F1")
         self.show_guide = self._make(self.tr("&Guide"), "Shift+F1")
         self.show_method = self._make(self.tr("&How figures are made"))
+        self.open_demo = self._make(self.tr("Open the &demo job"))
         self.show_about = self._make(self.tr("&About Welds"))
         self.themes = self._make_themes()
         self._fill_menus()
@@ -51,7 +52,8 @@ class Actions(QObject):
             *(self.print_card, self.save_pdf, self.copy_text, self.find_fault, self.large_figures),
             self.start_over,
             *(self.switch_units, self.larger, self.smaller, self.usual, *self.themes.values()),
-            *(self.show_guide, self.show_shortcuts, self.show_method, self.show_about, self.quit),
+            *(self.show_guide, self.open_demo, self.show_shortcuts, self.show_method, self.show_about),
+            self.quit,
         )
 
     def set_card_actions(self, *, has_card: bool) -> None:
@@ -64,7 +66,7 @@ class Actions(QObject):
     def set_page_actions(self, *, has_page: bool) -> None:
         """Allow what needs the page, or grey it while it is being made ready."""
         for action in (
-            self.find, self.start_over, self.switch_units,
+            self.find, self.open_demo, self.start_over, self.switch_units,
             self.go_to_metal, self.go_to_thickness, self.switch_side,
         ):  # fmt: skip
             action.setEnabled(has_page)
@@ -123,7 +125,8 @@ class Actions(QObject):
         view.addSeparator()
         view.addActions([self.find, self.go_to_metal, self.go_to_thickness, self.switch_side])
         helped = bar.addMenu(self.tr("&Help"))
-        helped.addActions([self.show_guide, self.show_shortcuts, self.show_method, self.show_about])
+        helped.addActions([self.show_guide, self.open_demo, self.show_shortcuts, self.show_method])
+        helped.addAction(self.show_about)
 
     def _make_bar(self) -> WrapBar:
         """Return the buttons that share the menus' row, so that the page gets the height."""

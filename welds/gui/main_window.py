@@ -38,7 +38,7 @@ if TYPE_CHECKING:
     from welds.reference.tables import Tables
 
 FIRST_SIZE_PX = (1366, 768)
-SETUP, COMPARE, LOG = 0, 1, 4
+SETUP, COMPARE, JOB, LOG = 0, 1, 3, 4
 """The pages in the order of their buttons."""
 
 BREATH_MS = 20
@@ -164,7 +164,11 @@ class MainWindow(QMainWindow):
         Helping(self.commands, self._prompts, self._tables, self)
         loaded = self._outfit.memory.load()
         self._last_use = loaded.last_use
-        self.statusBar().showMessage(loaded.trouble)
+        # Nothing remembered means that the window opens for the first time.
+        welcome = (
+            "" if loaded.last_use.fields else self.tr("New here? Help, Open the demo job shows a whole job.")
+        )
+        self.statusBar().showMessage(loaded.trouble or welcome)
         QTimer.singleShot(0, self, self._first_page)
 
     def _first_page(self) -> "SetupView":
@@ -271,6 +275,7 @@ class MainWindow(QMainWindow):
         commands.large_figures.triggered.connect(lambda: self._show_page(SETUP))
         commands.large_figures.triggered.connect(view.show_large)
         commands.find.triggered.connect(self._find)
+        commands.open_demo.triggered.connect(self._open_demo)
         commands.start_over.triggered.connect(presenter.start_over)
         commands.switch_units.triggered.connect(presenter.switch_units)
         commands.go_to_metal.triggered.connect(view.request.focus_metal)
@@ -296,6 +301,14 @@ class MainWindow(QMainWindow):
     def _show_page(self, place: int) -> None:
         if self.pages is not None and self.pages.front != place:
             self.pages.show(place)
+
+    def _open_demo(self) -> None:
+        from welds.gui.pages.job.view import JobView
+
+        self._show_page(JOB)
+        page = self.pages.stack.currentWidget() if self.pages is not None else None
+        if isinstance(page, JobView):
+            page.open_demo.click()
 
     def _make_compare_page(self) -> "CompareView":
         from welds.gui.pages.compare.outputs import CompareOutput

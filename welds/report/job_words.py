@@ -147,7 +147,7 @@ def material_notes(materials: Materials) -> Iterator[str]:
     """Yield what the sums are without, and what else the cards want bought."""
     yield (
         "Sums of the drawn sections with what is lost and what welds come out over; lows and highs are added"
-        " up by themselves. Cutting, folding, repairs and painting are in none of them; the seam of a patch is"
+        " up by themselves. Cutting, folding, repairs and painting are in none of them; a patch's seam is"
         " where it stands as a joint of its own."
     )
     if materials.costs and materials.unpriced:
