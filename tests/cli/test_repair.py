@@ -72,6 +72,21 @@ def test_what_can_hurt_someone_is_refused(welds, word: tuple[str, ...]):
     assert "qualified welder" in result.complaint
 
 
+def test_the_cut_out_as_dxf_is_as_large_as_it_is_cut(welds, tmp_path):
+    """Read back by the library: the outline on its layer spans 120 by 100, the ruler 100."""
+    import ezdxf
+
+    file = tmp_path / "cut.dxf"
+    welds(*SHEET, "--holes", "9 mm x 2", "--region", "100x80", "--dxf", str(file))
+    space = ezdxf.readfile(file).modelspace()
+    (edge,) = space.query('LWPOLYLINE[layer=="outline"]')
+    (ruler,) = [each for each in space.query('LWPOLYLINE[layer=="ruler"]') if each[0][1] == each[1][1]]
+    for axis, length in ((0, 120.0), (1, 100.0)):
+        places = [point[axis] for point in edge]
+        assert max(places) - min(places) == pytest.approx(length, abs=0.1)
+    assert ruler[1][0] - ruler[0][0] == pytest.approx(100.0)
+
+
 def test_words_for_the_bench(welds):
     out = welds(*SHEET, "--holes", "9 mm x 2", "--region", "100x80", "--water-trap").out
     assert "Cut the patch 121.0 mm x 101.0 mm" in out

@@ -2,6 +2,7 @@
 
 import argparse
 from collections.abc import Sequence
+from pathlib import Path
 
 from welds.advice.request import Coating, Part, Process
 from welds.advice.validate import enum_value
@@ -24,7 +25,7 @@ _NEEDED = ("metal", "thickness", "holes", "region")
 def run(argv: Sequence[str]) -> None:
     """Decide, then print or write it."""
     options = _parser().read(argv)
-    out = destinations(options, ("html",), ("json",))
+    out = destinations(options, ("html", "dxf", "svg"), ("json",))
     session = open_session(options)
     with past_welds(options.log) as past:
         bench = BenchCards(session.tables, session.equipment, past)
@@ -60,6 +61,8 @@ def _parser() -> Parser:
     group.add_argument("--water-trap", action="store_true", help="water stands in or behind it")
     files = parser.add_argument_group("how the answer comes out")
     add_file(files, "--html", "a page for the bench")
+    add_file(files, "--dxf", "the cut-out at full size, for a cutter")
+    add_file(files, "--svg", "holes, cut-out and tacks at full size, with a ruler to check the print by")
     add_common(parser)
     return parser
 
@@ -92,6 +95,11 @@ def _damage(options: argparse.Namespace, session: Session) -> Damage:
 
 
 def _rendered(answer: RepairAnswer, form: str, session: Session) -> str:
-    from welds.report.repair_texts import repair_html, repair_text
+    from welds.report.plan_files import dxf_text, svg_text
+    from welds.report.repair_texts import repair_drawing, repair_html, repair_text, repair_title
 
+    if form in ("dxf", "svg"):
+        title = repair_title(answer, session.units)
+        drawing = repair_drawing(title, answer, None, Path(), session.units)
+        return (dxf_text if form == "dxf" else svg_text)(drawing)
     return (repair_html if form == "html" else repair_text)(answer, session.units)

@@ -36,9 +36,8 @@ def draw_blank(name: str, blank: Blank, width_mm: float | None, length_text: Len
     folded = tuple((x + shift, y + lowest) for x, y in section)
     strokes.append(Stroke(folded, Layer.SECTION, is_closed=True))
     under = min(y for _, y in folded) - 4.0 * letter
-    strokes += _ruler(under, letter)
-    text = f"check ruler, {RULER_MM:g} mm long when printed at full size"
-    words.append(Words((0.0, under - 3.0 * letter), text, letter, Layer.RULER, is_centred=False))
+    strokes += ruler((0.0, under), letter)
+    words.append(ruler_words((0.0, under), letter))
     words.append(Words((0.0, width + 10.0 * letter), name, letter, Layer.NOTE, is_centred=False))
     return PlanDrawing(name, tuple(strokes), tuple(words))
 
@@ -71,9 +70,17 @@ def _dimension(left: float, right: float, height: float, letter: float) -> Itera
         yield Stroke(((x, height - letter / 2.0), (x, height + letter / 2.0)), Layer.DIMENSION)
 
 
-def _ruler(top: float, letter: float) -> Iterator[Stroke]:
-    yield Stroke(((0.0, top), (RULER_MM, top)), Layer.RULER)
+def ruler(at: Point, letter: float) -> Iterator[Stroke]:
+    """Yield a ruler from its left end, its marks downward."""
+    left, top = at
+    yield Stroke(((left, top), (left + RULER_MM, top)), Layer.RULER)
     for step in range(11):
         tall = letter if step % 5 == 0 else letter / 2.0
-        x = RULER_MM * step / 10.0
+        x = left + RULER_MM * step / 10.0
         yield Stroke(((x, top), (x, top - tall)), Layer.RULER)
+
+
+def ruler_words(at: Point, letter: float) -> Words:
+    """Return what stands below the ruler."""
+    text = f"check ruler, {RULER_MM:g} mm long when printed at full size"
+    return Words((at[0], at[1] - 3.0 * letter), text, letter, Layer.RULER, is_centred=False)

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from math import ceil, cos, pi, sin, sqrt
 from pathlib import Path
 
-from welds.job.blank_drawing import LengthText
+from welds.job.blank_drawing import LengthText, ruler, ruler_words
 from welds.job.damage import Damage
 from welds.job.hole_drawing import HoleDrawing
 from welds.job.patch import PatchPlan
@@ -62,6 +62,9 @@ def draw_repair(
         Words((middle[0] - reach[0], foot - 2.0 * letter * row), line, letter, Layer.NOTE, is_centred=False)
         for row, line in enumerate(notes, 1)
     ]
+    under = (middle[0] - reach[0], foot - 2.0 * letter * (len(notes) + 1))
+    strokes += ruler(under, letter)
+    words.append(ruler_words(under, letter))
     head = (middle[0] - reach[0], middle[1] + reach[1] + letter)
     words.append(Words(head, name, letter, Layer.NOTE, is_centred=False))
     return PlanDrawing(name, tuple(strokes), tuple(words), _picture(drawing, folder))
