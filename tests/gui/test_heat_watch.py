@@ -59,7 +59,7 @@ def watch_over(qtbot, engine):
 def test_a_real_card_far_off_the_physics_says_so(watch_over, engine, qtbot):
     current = Band(300.0, 320.0, 340.0, "A")
 
-    def hot(request):
+    def hot(request, _adjustments=()):
         card = advise(request, engine.tables)
         settings = {**card.settings, "current": replace(card.settings["current"], band=current)}
         return replace(card, settings=settings)
@@ -78,7 +78,7 @@ def test_a_card_that_the_physics_shares_stays_as_it_was(watch_over, engine, qtbo
         asked.append(heat_check(card, tables, equipment))
         return asked[-1]
 
-    real = Engine(engine.tables, engine.request, lambda request: advise(request, engine.tables))
+    real = Engine(engine.tables, engine.request, lambda request, _steps=(): advise(request, engine.tables))
     page = watch_over(check, real)
     before = page.setup.card
     qtbot.waitUntil(lambda: bool(asked), timeout=20_000)

@@ -68,6 +68,7 @@ class MainWindow(QMainWindow):
         self._prompts: Prompts | None = None
         self._output: CardOutput | None = None
         self._last_use: LastUse | None = None
+        self._is_first = False
         self.commands: Actions | None = None
         self.presenter: SetupPresenter | None = None
         self.view: SetupView | None = None
@@ -164,11 +165,8 @@ class MainWindow(QMainWindow):
         Helping(self.commands, self._prompts, self._tables, self)
         loaded = self._outfit.memory.load()
         self._last_use = loaded.last_use
-        # Nothing remembered means that the window opens for the first time.
-        welcome = (
-            "" if loaded.last_use.fields else self.tr("New here? Help, Open the demo job shows a whole job.")
-        )
-        self.statusBar().showMessage(loaded.trouble or welcome)
+        self._is_first = loaded.is_first
+        self.statusBar().showMessage(loaded.trouble)
         QTimer.singleShot(0, self, self._first_page)
 
     def _first_page(self) -> "SetupView":
@@ -241,7 +239,17 @@ class MainWindow(QMainWindow):
         self.recent = Recent(self.presenter, self._last_use.recent if self._last_use else (), self)
         self._heat_watch = HeatWatch(self.presenter, JobQueue(self), self)
         self.view = view
+        self._welcome()
         self.furnished.emit()
+
+    def _welcome(self) -> None:
+        """Ask what a first start asks, where nothing is remembered."""
+        assert self.presenter is not None
+        if self._outfit is None or not self._outfit.welcomes or not self._is_first:
+            return
+        from welds.gui.pages.welcome.opening import open_welcome
+
+        open_welcome(self, self.presenter, self._open_demo, self.statusBar().showMessage)
 
     def _log_parts(self, view: "SetupView") -> "LogParts":
         """Return what the log needs, made when first asked for."""

@@ -26,6 +26,8 @@ class Loaded:
 
     last_use: LastUse
     trouble: str = ""
+    is_first: bool = False
+    """True where nothing was ever remembered."""
 
 
 class Memory:
@@ -39,7 +41,7 @@ class Memory:
         try:
             text = self._file.read_text(encoding="utf-8")
         except FileNotFoundError:
-            return Loaded(LastUse())
+            return Loaded(LastUse(), is_first=True)
         except UnicodeDecodeError:
             return self._set_aside("it is not text")
         except OSError as error:

@@ -18,13 +18,17 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True)
 class Outfit:
-    """Colours, memory, the work that loads the tables, who asks the questions, a log for this time only."""
+    """Colours, memory, the work that loads the tables, who asks the questions, a log for this time only.
+
+    `welcomes`: a window that remembers nothing asks the questions of a first start.
+    """
 
     theme: Theme
     memory: Memory
     load: "Callable[[], Engine]"
     prompts: "Callable[[QWidget], Prompts]" = Prompts
     log: str = ""
+    welcomes: bool = False
 
 
 def usual_outfit(application: "QApplication", log: str = "") -> Outfit:
@@ -35,4 +39,4 @@ def usual_outfit(application: "QApplication", log: str = "") -> Outfit:
 
         return load_engine(tables_folder())
 
-    return Outfit(Theme(application), Memory(config_folder()), load, log=log)
+    return Outfit(Theme(application), Memory(config_folder()), load, log=log, welcomes=True)

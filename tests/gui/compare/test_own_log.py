@@ -45,7 +45,9 @@ def engine(real_engine, logged):
     past.ask = lambda _request: None
     past.put(real_engine.request(CARD), logged)
     return replace(
-        real_engine, past=past, card=lambda request: advise(request, tables, evidence=past.of(request))
+        real_engine,
+        past=past,
+        card=lambda request, _steps=(): advise(request, tables, evidence=past.of(request)),
     )
 
 
