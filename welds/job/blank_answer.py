@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, replace
 
+from welds.advice.words import both
 from welds.errors import InputError
 from welds.job.bend_radius import RadiusReading, anneal_for, radius_readings, relief_hole
 from welds.job.bend_records import Anneal
@@ -165,7 +166,7 @@ def _notes(answer: BlankAnswer) -> list[str]:
         )
     if tightest is not None and wants and answer.is_wide_enough and tightest < max(wants) - 0.005:
         notes.append(
-            f"Another document asks for {max(wants):.2f} mm: bend a test strip first and look at the bend's"
+            f"Another document asks for {both(max(wants))}: bend a test strip first and look at the bend's"
             " outside."
         )
     if answer.is_wide_enough is False and answer.anneal is not None:
@@ -178,8 +179,7 @@ def _notes(answer: BlankAnswer) -> list[str]:
         )
     if part.bends and answer.relief_mm is not None:
         notes.append(
-            f"Where two bend lines cross, drill {answer.relief_mm:.1f} mm through the crossing before"
-            " bending."
+            f"Where two bend lines cross, drill {both(answer.relief_mm)} through the crossing before bending."
         )
     if part.bends and not answer.is_along_grain:
         notes.append(

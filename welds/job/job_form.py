@@ -46,9 +46,9 @@ _PROCESS = FormField("process", "Process", choices=tuple(Process))
 _PART = FormField("part", "Belongs to", choices=tuple(Part))
 _COATING = FormField("coating", "Coatings", ", ".join(list(Coating)[:2]))
 _LINKS = (
-    FormField("after", "Comes after", "ids: console-front, tank-wrap"),
-    FormField("covers", "Covers up", "ids of what is then out of reach"),
-    FormField("open_for", "Needs access before", "ids of what closes it"),
+    FormField("after", "Comes after", "short names: console-front, tank-wrap"),
+    FormField("covers", "Covers up", "short names of what is then out of reach"),
+    FormField("open_for", "Needs access before", "short names of what closes it"),
     FormField("can_wait", "Can wait", choices=YES_NO),
     FormField("done", "Done", choices=YES_NO),
     FormField("log", "Welds in the log", "names or numbers of log entries"),
@@ -56,7 +56,8 @@ _LINKS = (
 
 FORMS: dict[str, tuple[FormField, ...]] = {
     "pieces": (
-        _NAME, FormField("stock", "Cut from", "id of a sheet in stock"), _METAL, _THICKNESS, _COUNT, _SIZE,
+        _NAME, FormField("stock", "Cut from", "short name of a sheet in stock"), _METAL, _THICKNESS, _COUNT,
+        _SIZE,
         FormField("legs", "Legs, where it is folded", "25, 420, 25"),
         FormField("angles", "Angles turned through", "90, 90; a minus bends down"),
         FormField("radius", "Inside radius", "3.2, or one each"),
@@ -68,7 +69,7 @@ FORMS: dict[str, tuple[FormField, ...]] = {
         *_LINKS,
     ),
     "joints": (
-        _NAME, FormField("pieces", "Pieces it joins", "ids: tank-wrap, tank-end"),
+        _NAME, FormField("pieces", "Pieces it joins", "short names: tank-wrap, tank-end"),
         FormField("joint", "Joint", choices=tuple(Joint)), _PROCESS, _METAL, _THICKNESS,
         FormField("other_metal", "Other metal"), FormField("other_thickness", "Other thickness"),
         FormField("length", "Length of one seam", "380"), _COUNT,

@@ -51,6 +51,8 @@ class JobView(QWidget):
         layout.addLayout(bar)
         layout.addWidget(self.heading)
         layout.addWidget(self.tabs, 1)
+        layout.addStretch(0)
+        self.tabs.hide()
         self.heading.setText(
             self.tr("No job is open. Begin a new one, or open the demo to see what a job can hold.")
         )
@@ -88,6 +90,7 @@ class JobView(QWidget):
     def _show(self, opened: Opened, drafts: Mapping[tuple[str, str], Mapping[str, str]]) -> None:
         self._set_ready(has_file=True, has_plan=opened.plan is not None)
         self.order = self.repairs = self.edit = None
+        self.tabs.show()
         while self.tabs.count():
             page = self.tabs.widget(0)
             self.tabs.removeTab(0)
