@@ -1,6 +1,6 @@
 """One thing of a kind at a time: a list of them, what is to be said of the chosen one, its drawing."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
@@ -26,13 +26,13 @@ _BETWEEN_PX = 3
 
 @dataclass(frozen=True, slots=True)
 class Shown:
-    """One of the list: its id, a line below it, a heading, text, and a drawing where there is one."""
+    """One of the list: its id, a line below it, a heading; text and drawing are made when it is chosen."""
 
     key: str
     below: str
     title: str
-    text: str
-    drawing: PlanDrawing | None = None
+    text: Callable[[], str]
+    drawing: Callable[[], PlanDrawing] | None = None
 
 
 class ListTab(QWidget):
@@ -102,14 +102,14 @@ class ListTab(QWidget):
     def _show(self, row: int) -> None:
         each = self._shown[max(0, row)]
         set_text(self.title, each.title)
-        self.text.setPlainText(each.text)
+        self.text.setPlainText(each.text())
         clear_layout(self._place)
         if each.drawing is not None:
-            self._place.addWidget(PlanView(each.drawing, self))
+            self._place.addWidget(PlanView(each.drawing(), self))
         self.picture.setVisible(each.drawing is not None)
         self.save_drawing.setVisible(each.drawing is not None)
 
     def _on_save_clicked(self) -> None:
         drawing = self._shown[max(0, self.list.currentRow())].drawing
         if drawing is not None:
-            self.save.emit(drawing)
+            self.save.emit(drawing())

@@ -1,12 +1,14 @@
 """The repairs of a job, one at a time: what to do, why, the holes and the cut."""
 
 from collections.abc import Iterator
+from functools import partial
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from welds.gui.pages.job.list_tab import ListTab, Shown
 from welds.job.plan import JobPlan
+from welds.job.repair import RepairAnswer
 from welds.quantities.units import Units
 from welds.report.repair_texts import CHOICES, repair_drawing, repair_lines, repair_title
 
@@ -33,14 +35,22 @@ def _repairs(plan: JobPlan, units: Units) -> Iterator[Shown]:
     for work in plan.job.repairs:
         answer = plan.repairs.get(work.id)
         if answer is None:
-            yield Shown(work.id, "not answered", work.name, plan.refused.get(work.id, ""))
+            yield Shown(work.id, "not answered", work.name, partial(str, plan.refused.get(work.id, "")))
             continue
-        parts = (
-            "\n".join([head, *(f"\N{BULLET} {line}" for line in lines)])
-            for head, lines in repair_lines(answer, units)
-            if lines
+        drawing, folder = plan.drawings.get(work.id), plan.job.file.parent
+        yield Shown(
+            work.id,
+            CHOICES[answer.choice],
+            repair_title(answer, units),
+            partial(_words, answer, units),
+            partial(repair_drawing, work.id, answer, drawing, folder, units),
         )
-        drawing = plan.drawings.get(work.id)
-        picture = repair_drawing(work.id, answer, drawing, plan.job.file.parent, units)
-        title = repair_title(answer, units)
-        yield Shown(work.id, CHOICES[answer.choice], title, "\n\n".join(parts), picture)
+
+
+def _words(answer: RepairAnswer, units: Units) -> str:
+    parts = (
+        "\n".join([head, *(f"\N{BULLET} {line}" for line in lines)])
+        for head, lines in repair_lines(answer, units)
+        if lines
+    )
+    return "\n\n".join(parts)
