@@ -17,6 +17,7 @@ COMMANDS = {
     "compare": "set-ups side by side: joints, metals, thicknesses, processes",
     "chart": "a wall chart for one metal and process",
     "bead": "what given settings melt in a joint: width, depth, burn-through, cooling",
+    "faults": "from the looks of a bead to causes and the change of setting",
     "blank": "flat length of a folded part: bends, least radius, drawing",
     "repair": "plug, patch or replace: with the arithmetic",
     "job": "a whole job from a file: check, plan, materials, demo",
@@ -101,6 +102,10 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
         from welds.cli import bead
 
         bead.run(rest)
+    elif command == "faults":
+        from welds.cli import faults
+
+        faults.run(rest)
     elif command == "blank":
         from welds.cli import blank
 

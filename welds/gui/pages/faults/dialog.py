@@ -13,10 +13,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from welds.gui.pages.faults.finder import FaultFinder, RemedyLine
+from welds.gui.card_words import GRADE_WORDS
+from welds.gui.pages.faults.finder import FaultFinder
 from welds.gui.stylesheet import INPUT_HEIGHT_PX
 from welds.gui.widgets.side_area import SideArea
 from welds.gui.widgets.texts import clear_layout, label
+from welds.report.fault_lines import RemedyLine
 
 SIZE_PX = (1000, 640)
 LIST_PX, SIDES_PX = 352, 60
@@ -137,7 +139,8 @@ class FaultDialog(QDialog):
         return button
 
     def _chip(self, line: RemedyLine, sheet: QWidget) -> QLabel:
-        return label(line.grade, "chip", tone="" if line.is_published else "warn", parent=sheet)
+        tone = "" if line.basis.is_published else "warn"
+        return label(GRADE_WORDS[line.basis], "chip", tone=tone, parent=sheet)
 
     def _choose(self, line: RemedyLine) -> None:
         self.chosen.emit(line.adjustment)
