@@ -87,6 +87,11 @@ class Posterior:
 
 def posterior(cells: Sequence[Cell], marks: Marks, target: int) -> Posterior:
     """Return what the marks say about the target cell."""
+    return posteriors(cells, marks)[target]
+
+
+def posteriors(cells: Sequence[Cell], marks: Marks) -> list[Posterior]:
+    """Return what the marks say about each cell: one reckoning serves all."""
     tau, sigma = (each.ravel() for each in np.meshgrid(TAUS, SIGMAS, indexing="ij"))
     prior = _correlation(cells)
     precision = np.linalg.inv(prior)[None] / tau[:, None, None] ** 2
@@ -108,9 +113,16 @@ def posterior(cells: Sequence[Cell], marks: Marks, target: int) -> Posterior:
     weights = np.exp(score - score.max())
     weights /= weights.sum()
     is_noise = sigma >= NOISE
-    middle = np.where(is_noise, 0.0, mean[:, target])
-    deviation = np.where(is_noise, tau, np.sqrt(spread[:, target]))
-    return Posterior(weights, middle, deviation, float(weights @ sigma))
+    scatter = float(weights @ sigma)
+    return [
+        Posterior(
+            weights,
+            np.where(is_noise, 0.0, mean[:, cell]),
+            np.where(is_noise, tau, np.sqrt(spread[:, cell])),
+            scatter,
+        )
+        for cell in range(len(cells))
+    ]
 
 
 def _correlation(cells: Sequence[Cell]) -> Floats:

@@ -7,7 +7,7 @@ from math import exp, log
 
 import numpy as np
 
-from welds.advice.bench_posterior import Cell, Marks, Posterior, posterior
+from welds.advice.bench_posterior import Cell, Marks, Posterior, posteriors
 from welds.advice.evidence import Evidence, Outcome, PastWeld, Says
 from welds.advice.learned import Learned
 from welds.advice.table_current import TableCurrents
@@ -97,26 +97,35 @@ def learn(evidence: Evidence, context: Context) -> Learned | None:
 
 
 def _lesson(evidence: Evidence, context: Context) -> _Lesson:
-    marks = _marks(evidence, context)
+    marks, known = _read(evidence, context.currents)
     alike = [mark for mark in marks if mark.cell == context.cell]
-    speaks = any(mark.cell[0] == context.cell[0] for mark in marks)
-    found = _found(_posterior(marks, context)) if speaks else None
+    found = None
+    if any(mark.cell[0] == context.cell[0] for mark in marks):
+        found = _found(known.get(context.cell) or _posteriors([context.cell], marks)[context.cell])
     return _Lesson(context.currents, marks, alike, Counter(mark.says for mark in marks), found)
 
 
-def _posterior(marks: list[_Mark], context: Context) -> Posterior:
-    cells = list(dict.fromkeys([context.cell, *(mark.cell for mark in marks)]))
+def _read(evidence: Evidence, currents: TableCurrents) -> tuple[list[_Mark], dict[Cell, Posterior]]:
+    """Return the welds that speak and what they say of every kind of joint among them, read once."""
+    kept = evidence.taught.get(_read)
+    if isinstance(kept, tuple) and kept[0] is currents:
+        return kept[1], kept[2]
+    marks = _marks(evidence, currents)
+    known = _posteriors([], marks) if marks else {}
+    evidence.taught[_read] = (currents, marks, known)
+    return marks, known
+
+
+def _posteriors(more: list[Cell], marks: list[_Mark]) -> dict[Cell, Posterior]:
+    cells = list(dict.fromkeys([*more, *(mark.cell for mark in marks)]))
     side = {Says.CENTRE: 0, Says.BELOW: 1, Says.ABOVE: -1}
-    return posterior(
-        cells,
-        Marks(
-            np.array([cells.index(mark.cell) for mark in marks]),
-            np.array([mark.ratio for mark in marks]),
-            np.array([side[mark.says] for mark in marks]),
-            np.array([1.0 if mark.weld.outcome is Outcome.WORKED_WELL else WORKED_WEIGHT for mark in marks]),
-        ),
-        target=0,
+    numbers = Marks(
+        np.array([cells.index(mark.cell) for mark in marks]),
+        np.array([mark.ratio for mark in marks]),
+        np.array([side[mark.says] for mark in marks]),
+        np.array([1.0 if mark.weld.outcome is Outcome.WORKED_WELL else WORKED_WEIGHT for mark in marks]),
     )
+    return dict(zip(cells, posteriors(cells, numbers), strict=True))
 
 
 def _found(found: Posterior) -> _Found:
@@ -125,9 +134,9 @@ def _found(found: Posterior) -> _Found:
     return _Found(low, middle, high, found.scatter, 1.0 - found.below(0.0))
 
 
-def _marks(evidence: Evidence, context: Context) -> list[_Mark]:
+def _marks(evidence: Evidence, currents: TableCurrents) -> list[_Mark]:
     found: list[_Mark] = []
-    for mark in _readable(evidence, context.currents):
+    for mark in _readable(evidence, currents):
         found.append(mark)
         if len(found) == MOST_WELDS:
             break
