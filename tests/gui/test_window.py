@@ -460,6 +460,16 @@ def test_closing_frees_the_engine(make_window, qtbot):
     assert window.close()
 
 
+def test_print_is_grey_where_the_page_has_nothing_and_the_fault_finder_is_not(window):
+    bench, job = 2, 3
+    for place in (bench, job):
+        window.pages.show(place)
+        assert not window.commands.print_card.isEnabled()
+        assert window.commands.find_fault.isEnabled()
+    window.pages.show(0)
+    assert window.commands.print_card.isEnabled()
+
+
 def test_the_demo_job_opens_from_the_help_menu(make_window, qtbot):
     window = make_window()
     window.commands.open_demo.trigger()

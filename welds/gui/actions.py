@@ -44,7 +44,7 @@ class Actions(QObject):
         self.themes = self._make_themes()
         self._fill_menus()
         self.bar = self._make_bar()
-        self.set_card_actions(has_card=False)
+        self.set_card_actions(has_card=False, has_output=False)
 
     def commands(self) -> tuple[QAction, ...]:
         """Return what can be done from anywhere, for those who look for it by its words."""
@@ -56,12 +56,12 @@ class Actions(QObject):
             self.quit,
         )
 
-    def set_card_actions(self, *, has_card: bool) -> None:
-        """Allow what needs a card, or grey it."""
-        for action in (
-            self.print_card, self.save_pdf, self.copy_text, self.find_fault, self.large_figures,
-        ):  # fmt: skip
+    def set_card_actions(self, *, has_card: bool, has_output: bool) -> None:
+        """Allow what needs a card, and what takes the page in front out of the window, or grey it."""
+        for action in (self.find_fault, self.large_figures):
             action.setEnabled(has_card)
+        for action in (self.print_card, self.save_pdf, self.copy_text):
+            action.setEnabled(has_output)
 
     def set_page_actions(self, *, has_page: bool) -> None:
         """Allow what needs the page, or grey it while it is being made ready."""

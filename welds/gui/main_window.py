@@ -348,7 +348,9 @@ class MainWindow(QMainWindow):
         assert self.presenter is not None
         assert self._prompts is not None
         desk = self._log_parts(view).desk
-        return make_job_page(self.presenter.engine, self.presenter, self._prompts, desk, self)
+        page = make_job_page(self.presenter.engine, self.presenter, self._prompts, desk, self)
+        page.output.readiness_changed.connect(self.show_readiness)
+        return page
 
     def _make_heat_page(self) -> "HeatView":
         from welds.gui.pages.heat.page import make_heat_page
@@ -405,7 +407,8 @@ class MainWindow(QMainWindow):
         """Allow printing and saving where the page in front has something to print, or grey it."""
         assert self.commands is not None
         if self.pages is not None and self._output is not None:
-            self.commands.set_card_actions(has_card=self._front_output(self._output).is_ready)
+            front = self._front_output(self._output)
+            self.commands.set_card_actions(has_card=self._output.is_ready, has_output=front.is_ready)
 
     def _on_units_changed(self, units: "Units") -> None:
         assert self.commands is not None

@@ -18,3 +18,14 @@ class Output(Protocol):
 
     def copy_text(self) -> None:
         """Put it on the clipboard as plain text."""
+
+
+class NoOutput:
+    """A page that has nothing to take out of the window."""
+
+    is_ready = False
+
+    def print_card(self) -> None:
+        """Do nothing: the command is grey."""
+
+    save_pdf = copy_text = print_card

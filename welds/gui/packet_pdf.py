@@ -5,7 +5,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QIODevice, QRectF
-from PySide6.QtGui import QGuiApplication, QPageLayout, QPainter, QPdfWriter
+from PySide6.QtGui import QGuiApplication, QPagedPaintDevice, QPageLayout, QPainter, QPdfWriter
 
 from welds.errors import FileUnavailableError
 from welds.gui.page import CSS_DPI, PX_PER_MM, Page, Paint, Paper, usual_paper
@@ -28,12 +28,16 @@ def write_packet_pdf(
 ) -> None:
     """Write every page of the job into one PDF."""
     sheet = paper or usual_paper()
-    pages = [_page(each, units, sources, sheet) for each in packet_pages(plan, units, sources)]
-    data = pages_pdf(plan.job.name, pages, sheet)
+    data = pages_pdf(plan.job.name, job_pages(plan, units, sources, sheet), sheet)
     try:
         Path(path).write_bytes(data)
     except OSError as error:
         raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+
+
+def job_pages(plan: JobPlan, units: Units, sources: Mapping[str, Source], paper: Paper) -> list[Page]:
+    """Return every page of the job's packet."""
+    return [_page(each, units, sources, paper) for each in packet_pages(plan, units, sources)]
 
 
 def pages_pdf(title: str, pages: list[Page], paper: Paper) -> bytes:
@@ -46,22 +50,27 @@ def pages_pdf(title: str, pages: list[Page], paper: Paper) -> bytes:
     writer.setResolution(PDF_DPI)
     writer.setTitle(title)
     writer.setCreator("welds")
-    writer.setPageLayout(pages[0].layout(paper))
-    painter = QPainter(writer)
+    paint_pages(writer, pages, paper)
+    del writer, application
+    return bytes(buffer.data().data())
+
+
+def paint_pages(device: QPagedPaintDevice, pages: list[Page], paper: Paper) -> None:
+    """Paint pages onto a PDF or a printer, each in its own layout."""
+    device.setPageLayout(pages[0].layout(paper))
+    painter = QPainter(device)
     try:
         for number, page in enumerate(pages):
             if number:
-                writer.setPageLayout(page.layout(paper))
-                writer.newPage()
-            dots = writer.logicalDpiX() / CSS_DPI
+                device.setPageLayout(page.layout(paper))
+                device.newPage()
+            dots = device.logicalDpiX() / CSS_DPI
             painter.save()
             painter.scale(dots, dots)
-            page.paint(painter, QRectF(0.0, 0.0, writer.width() / dots, writer.height() / dots).size())
+            page.paint(painter, QRectF(0.0, 0.0, device.width() / dots, device.height() / dots).size())
             painter.restore()
     finally:
         painter.end()
-    del writer, application
-    return bytes(buffer.data().data())
 
 
 def _page(each: PacketPage, units: Units, sources: Mapping[str, Source], paper: Paper) -> Page:

@@ -4,6 +4,8 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QWidget
 
 from tests.gui.fakes import FakePrompts
@@ -100,6 +102,22 @@ def test_the_packet_is_written_or_the_refusal_told(qtbot, job_page, tmp_path: Pa
     prompts.save_path = tmp_path / "missing" / "packet.pdf"
     view.packet.click()
     assert prompts.told[0][0] == "The packet was not written"
+
+
+def test_print_and_copy_act_on_the_job(qtbot, job_page, tmp_path: Path):
+    presenter, view, prompts = job_page
+    assert not view.output.is_ready
+    view.output.print_card()
+    view.output.copy_text()
+    opened(qtbot, presenter, presenter.open_demo)
+    assert view.output.is_ready
+    prompts.printer = QPrinter()
+    prompts.printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    prompts.printer.setOutputFileName(str(tmp_path / "printed.pdf"))
+    view.output.print_card()
+    assert (tmp_path / "printed.pdf").read_bytes().count(b"/Type /Page\n") > 10
+    view.output.copy_text()
+    assert "MATERIALS" in QGuiApplication.clipboard().text().upper()
 
 
 LOGGED = """job: x

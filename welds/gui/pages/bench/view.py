@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from welds.gui.output import NoOutput
 from welds.gui.pages.bench.form_panel import FormPanel
 from welds.gui.pages.bench.presenter import BenchPresenter, MachineLine, Standing
 from welds.gui.pages.bench.shelf_panel import ShelfPanel
@@ -28,6 +29,7 @@ class BenchView(QWidget):
     def __init__(self, presenter: BenchPresenter, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._presenter = presenter
+        self.output = NoOutput()
         self.form = FormPanel(self)
         self.shelf = ShelfPanel(presenter.offer, self)
         splitter = QSplitter(Qt.Orientation.Horizontal, self)

@@ -8,6 +8,7 @@ from welds.errors import WeldsError
 from welds.gui.pages.job.edit_tab import EditTab
 from welds.gui.pages.job.list_tab import ListTab, Shown
 from welds.gui.pages.job.order_tab import OrderTab
+from welds.gui.pages.job.output import JobOutput
 from welds.gui.pages.job.plan_tabs import blanks_of, cards_of, sheets_of, tacks_of
 from welds.gui.pages.job.presenter import JobPresenter, Opened
 from welds.gui.pages.job.repairs_tab import RepairsTab
@@ -28,6 +29,7 @@ class JobView(QWidget):
     def __init__(self, presenter: JobPresenter, prompts: Prompts, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._presenter, self._prompts = presenter, prompts
+        self.output = JobOutput(presenter, prompts, self._say, self)
         self.new = QPushButton(self.tr("&New job\N{HORIZONTAL ELLIPSIS}"), self)
         self.open_file = QPushButton(self.tr("&Open a job file\N{HORIZONTAL ELLIPSIS}"), self)
         self.open_demo = QPushButton(self.tr("Open the &demo (invented)"), self)
@@ -61,7 +63,7 @@ class JobView(QWidget):
         self.open_demo.clicked.connect(presenter.open_demo)
         self.open_again.clicked.connect(presenter.open_again)
         self.copy.clicked.connect(self._on_copy_clicked)
-        self.packet.clicked.connect(self._on_packet_clicked)
+        self.packet.clicked.connect(self.output.save_pdf)
         presenter.opened.connect(self._on_opened)
         presenter.units_changed.connect(self._on_units_changed)
         presenter.busy_changed.connect(self._on_busy_changed)
@@ -262,23 +264,8 @@ class JobView(QWidget):
         if trouble:
             self._prompts.tell(self.tr("Nothing was written"), trouble)
 
-    def _on_packet_clicked(self) -> None:
-        shown = self._presenter.shown
-        if shown is None or shown.plan is None:
-            return
-        name = f"{shown.path.stem}.pdf"
-        path = self._prompts.ask_save_path(self.tr("Save the packet"), name, self.tr("PDF (*.pdf)"))
-        if path is None:
-            return
-        from welds.gui.packet_pdf import write_packet_pdf
-
-        path = path if path.suffix else path.with_suffix(".pdf")
-        try:
-            write_packet_pdf(path, shown.plan, self._presenter.units, self._presenter.engine.tables.sources)
-        except WeldsError as error:
-            self._prompts.tell(self.tr("The packet was not written"), str(error))
-        else:
-            self.heading.setText(self.tr("Saved as {path}.").format(path=path))
+    def _say(self, words: str) -> None:
+        self.heading.setText(words)
 
     def _on_units_changed(self) -> None:
         assert self._presenter.shown is not None
