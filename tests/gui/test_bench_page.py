@@ -250,6 +250,30 @@ def test_everything_can_be_reached_with_the_keyboard_and_has_a_name(view, presen
     assert not [each for each in inputs if not (each.accessibleName() or getattr(each, "text", str)())]
 
 
+def test_every_change_can_be_taken_back_also_after_saving(presenter, file) -> None:
+    empty = presenter.text
+    presenter.add(USUAL[0])
+    added = presenter.text
+    for typed in ("1", "15", "150"):
+        presenter.set_field("current_max_a", typed)
+    presenter.tick("cups", ("5", "6"))
+    presenter.save()
+    presenter.set_gases({"argon": "300"})
+    assert presenter.can_undo
+    presenter.undo()
+    assert "gases" not in presenter.shelf
+    presenter.undo()
+    assert presenter.heard["form"][0]["current_max_a"] == "150"
+    assert standing(presenter).is_unsaved
+    presenter.undo()
+    assert presenter.text == added
+    presenter.undo()
+    assert presenter.text == empty
+    assert not presenter.can_undo
+    presenter.undo()
+    assert presenter.text == empty
+
+
 @pytest.mark.parametrize("typed", ["60", "236", "301", "550.5", "709"])
 def test_a_feed_typed_in_inches_is_kept_in_metric_and_comes_back_as_typed(presenter, typed) -> None:
     presenter.add(USUAL[1])

@@ -104,6 +104,34 @@ def test_the_packet_is_written_or_the_refusal_told(qtbot, job_page, tmp_path: Pa
     assert prompts.told[0][0] == "The packet was not written"
 
 
+def test_a_change_is_taken_back_byte_for_byte_unless_another_hand_came_between(
+    qtbot, job_page, tmp_path: Path
+):
+    presenter, view, prompts = job_page
+    path = tmp_path / "own.yaml"
+    first = "job: x  # mine\nsteps:\n  - {id: a, name: cut}\n"
+    path.write_text(first, encoding="utf-8")
+    prompts.open_path = path
+    opened(qtbot, presenter, view.open_file.click)
+    assert not view.undo.isEnabled()
+    for key in ("b", "c"):
+        opened(
+            qtbot,
+            presenter,
+            lambda key=key: presenter.save_entry("steps", key, {"name": "fold"}, is_new=True),
+        )
+    assert view.undo.isEnabled()
+    opened(qtbot, presenter, view.undo.click)
+    opened(qtbot, presenter, view.undo.click)
+    assert path.read_text(encoding="utf-8") == first
+    assert not view.undo.isEnabled()
+    opened(qtbot, presenter, lambda: presenter.save_entry("steps", "d", {"name": "x"}, is_new=True))
+    path.write_text(path.read_text(encoding="utf-8") + "# by another hand\n", encoding="utf-8")
+    view.undo.click()
+    assert "another program" in prompts.told[-1][1]
+    assert "another hand" in path.read_text(encoding="utf-8")
+
+
 def test_print_and_copy_act_on_the_job(qtbot, job_page, tmp_path: Path):
     presenter, view, prompts = job_page
     assert not view.output.is_ready

@@ -67,6 +67,8 @@ class BenchPresenter(QObject):
         self._saved_text = bench_yaml(self._raw)
         self._place = 0
         self._complaint = ""
+        self._before: list[tuple[str, str]] = []
+        self._told_text, self._told_by = self._saved_text, ""
 
     @property
     def offer(self) -> Offer:
@@ -133,6 +135,7 @@ class BenchPresenter(QObject):
         self._place = len(self.machines) - 1
         if len(self.machines) == 1:
             self._raw["in_use"] = machine["name"]
+        self._remember("")
         self._tell_all()
 
     def remove(self) -> None:
@@ -143,12 +146,14 @@ class BenchPresenter(QObject):
         self._place = max(0, self._place - 1)
         if self._raw.get("in_use") == gone.get("name"):
             self._raw["in_use"] = str(self.machines[0].get("name", "")) if self.machines else ""
+        self._remember("")
         self._tell_all()
 
     def use(self) -> None:
         """Make the shown machine the one in use."""
         if self.machines:
             self._raw["in_use"] = str(self.machines[self._place].get("name", ""))
+            self._remember("")
             self._tell_machines()
             self._check()
 
@@ -163,6 +168,7 @@ class BenchPresenter(QObject):
             if was_in_use:
                 self._raw["in_use"] = text.strip()
             self._tell_machines()
+        self._remember(f"{self._place} {name}")
         self._check()
 
     def tick(self, kind: str, values: tuple[str, ...]) -> None:
@@ -178,11 +184,12 @@ class BenchPresenter(QObject):
     def set_gases(self, gases: Mapping[str, str]) -> None:
         """Take the gases with the litres left."""
         put_gases(self.shelf, gases)
-        self._shelf_edited()
+        self._shelf_edited("gases " + " ".join(gases))
 
     def set_helmets(self, text: str) -> None:
         """Take the shades of the helmets, such as "9-13, 10"."""
         put_plain(self.shelf, "helmet_shades", [part.strip() for part in text.split(",") if part.strip()])
+        self._remember("helmet_shades")
         self._check()
 
     def set_lens(self, word: str) -> None:
@@ -190,7 +197,32 @@ class BenchPresenter(QObject):
         self.shelf.pop("has_gas_lens", None)
         if word:
             self.shelf["has_gas_lens"] = word
+        self._remember("")
         self._check()
+
+    @property
+    def can_undo(self) -> bool:
+        """True where a change can be taken back, saved or not."""
+        return bool(self._before)
+
+    def undo(self) -> None:
+        """Take the last change back; what was typed in one line counts as one."""
+        if not self._before:
+            return
+        self._told_text, self._told_by = self._before.pop()
+        self._raw = _raw_of(self._told_text)
+        self._place = min(self._place, max(0, len(self.machines) - 1))
+        self._tell_all()
+        self.shelf_changed.emit(self.shelf)
+
+    def _remember(self, changed: str) -> None:
+        """Keep what stood there before a change; `changed` names the line or the kind."""
+        text = self.text
+        if text == self._told_text:
+            return
+        if not changed or changed != self._told_by:
+            self._before.append((self._told_text, self._told_by))
+        self._told_text, self._told_by = text, changed
 
     def save(self) -> None:
         """Write the bench and let every card follow it; a mistake or the disk is told in one line."""
@@ -205,7 +237,8 @@ class BenchPresenter(QObject):
         self._check()
         self.saved.emit()
 
-    def _shelf_edited(self) -> None:
+    def _shelf_edited(self, changed: str = "") -> None:
+        self._remember(changed)
         self.shelf_changed.emit(self.shelf)
         self._check()
 

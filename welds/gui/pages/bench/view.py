@@ -1,7 +1,7 @@
 """The bench page: machines on the left, the form of one in the middle, the shelf on the right."""
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QShowEvent
+from PySide6.QtGui import QKeySequence, QShortcut, QShowEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -62,6 +62,8 @@ class BenchView(QWidget):
         kinds = [(each, each) for each in self._presenter.templates]
         self.templates = ChoiceBox(self.tr("Kind to add"), kinds, side)
         self.add = QPushButton(self.tr("&Add"), side)
+        self.undo = QPushButton(self.tr("U&ndo"), side)
+        self.undo.setToolTip(self.tr("Take the last change back (Ctrl+Z)"))
         self.save = QPushButton(self.tr("&Save the bench"), side)
         self.standing = label(role="small", wrap=True, parent=side)
         self.preview = label(wrap=True, parent=side)
@@ -72,7 +74,7 @@ class BenchView(QWidget):
         layout.addWidget(self.list, 1)
         layout.addLayout(self._row(self.use, self.remove))
         layout.addLayout(self._row(self.templates, self.add))
-        layout.addWidget(self.save)
+        layout.addLayout(self._row(self.undo, self.save))
         layout.addWidget(self.standing)
         layout.addWidget(self._preview_sheet(side), 2)
         side.setMinimumWidth(260)
@@ -115,6 +117,10 @@ class BenchView(QWidget):
         self.remove.clicked.connect(presenter.remove)
         self.add.clicked.connect(lambda: presenter.add(self.templates.value()))
         self.save.clicked.connect(presenter.save)
+        self.undo.clicked.connect(presenter.undo)
+        keys = QShortcut(QKeySequence(QKeySequence.StandardKey.Undo), self)
+        keys.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        keys.activated.connect(presenter.undo)
         form.edited.connect(presenter.set_field)
         shelf.plain_ticked.connect(presenter.tick)
         shelf.sizes_ticked.connect(presenter.tick_sizes)
@@ -149,4 +155,5 @@ class BenchView(QWidget):
         set_property(self.standing, "tone", "" if standing.is_sound else "warn")
         can_save = standing.is_unsaved and standing.is_sound
         self.save.setEnabled(can_save)
+        self.undo.setEnabled(self._presenter.can_undo)
         set_property(self.save, "kind", "main" if can_save else "")

@@ -57,6 +57,7 @@ class JobPresenter(QObject):
         super().__init__(parent)
         self.engine, self.units, self._desk, self._usual = engine, units, desk, usual
         self.shown: Opened | None = None
+        self._undone_by: list[tuple[Path, str, str]] = []
         self.jobs = JobRunner(self)
         self.jobs.finished.connect(self._on_planned)
         self.jobs.failed.connect(self._on_failed)
@@ -151,7 +152,43 @@ class JobPresenter(QObject):
 
         return self._change(lambda text: without_entry(text, section, key))
 
+    @property
+    def can_undo(self) -> bool:
+        """True where a change of the file that is open can be taken back."""
+        return self.shown is not None and any(path == self.shown.path for path, *_ in self._undone_by)
+
+    def undo(self) -> str:
+        """Take the last change of the open file back; returns why that cannot be done, or nothing."""
+        if self.shown is None or not self.can_undo:
+            return ""
+        place = max(n for n, step in enumerate(self._undone_by) if step[0] == self.shown.path)
+        _path, before, after = self._undone_by[place]
+
+        def back(text: str) -> str:
+            if text != after:
+                problem = self.tr("The file was changed by another program since; nothing was taken back.")
+                raise JobFileError("undo", problem, None)
+            return before
+
+        trouble = self._rewrite(back)
+        if not trouble:
+            del self._undone_by[place]
+        return trouble
+
     def _change(self, change: Callable[[str], str]) -> str:
+        """Change the file that is open, and keep what stood there before."""
+        texts: list[str] = []
+
+        def kept(text: str) -> str:
+            texts[:] = [text, change(text)]
+            return texts[1]
+
+        trouble = self._rewrite(kept)
+        if not trouble and self.shown is not None:
+            self._undone_by.append((self.shown.path, texts[0], texts[1]))
+        return trouble
+
+    def _rewrite(self, change: Callable[[str], str]) -> str:
         from welds.job.job_edit import write_job
 
         if self.shown is None or self.shown.is_demo:

@@ -2,6 +2,8 @@
 
 from collections.abc import Mapping
 
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QTabWidget, QVBoxLayout, QWidget
 
 from welds.errors import WeldsError
@@ -34,6 +36,8 @@ class JobView(QWidget):
         self.open_file = QPushButton(self.tr("&Open a job file\N{HORIZONTAL ELLIPSIS}"), self)
         self.open_demo = QPushButton(self.tr("Open the &demo (invented)"), self)
         self.open_again = QPushButton(self.tr("&Read it again"), self)
+        self.undo = QPushButton(self.tr("&Undo"), self)
+        self.undo.setToolTip(self.tr("Take the last change of this file back (Ctrl+Z)"))
         self.copy = QPushButton(self.tr("&Keep a copy\N{HORIZONTAL ELLIPSIS}"), self)
         self.packet = QPushButton(self.tr("&Packet as PDF\N{HORIZONTAL ELLIPSIS}"), self)
         self.heading = label(role="value", wrap=True, parent=self)
@@ -45,7 +49,10 @@ class JobView(QWidget):
         self.repairs: RepairsTab | None = None
         self.edit: EditTab | None = None
         bar = QHBoxLayout()
-        for button in (self.new, self.open_file, self.open_demo, self.open_again, self.copy, self.packet):
+        for button in (
+            *(self.new, self.open_file, self.open_demo, self.open_again),
+            *(self.undo, self.copy, self.packet),
+        ):
             bar.addWidget(button)
         bar.addStretch(1)
         layout = QVBoxLayout(self)
@@ -63,6 +70,10 @@ class JobView(QWidget):
         self.open_demo.clicked.connect(presenter.open_demo)
         self.open_again.clicked.connect(presenter.open_again)
         self.copy.clicked.connect(self._on_copy_clicked)
+        self.undo.clicked.connect(self._on_undo)
+        keys = QShortcut(QKeySequence(QKeySequence.StandardKey.Undo), self)
+        keys.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        keys.activated.connect(self._on_undo)
         self.packet.clicked.connect(self.output.save_pdf)
         presenter.opened.connect(self._on_opened)
         presenter.units_changed.connect(self._on_units_changed)
@@ -264,6 +275,9 @@ class JobView(QWidget):
         if trouble:
             self._prompts.tell(self.tr("Nothing was written"), trouble)
 
+    def _on_undo(self) -> None:
+        self._tell(self._presenter.undo())
+
     def _say(self, words: str) -> None:
         self.heading.setText(words)
 
@@ -278,4 +292,5 @@ class JobView(QWidget):
     def _set_ready(self, *, has_file: bool, has_plan: bool) -> None:
         self.open_again.setEnabled(has_file)
         self.copy.setEnabled(has_file)
+        self.undo.setEnabled(self._presenter.can_undo)
         self.packet.setEnabled(has_plan)
