@@ -112,3 +112,20 @@ def test_back_tab_comes_back(page):
     assert second is not first
     QTest.keyClick(second, Qt.Key.Key_Backtab)
     assert QApplication.focusWidget() is first
+
+
+@pytest.mark.parametrize("step", range(5))
+def test_no_page_is_larger_than_a_small_laptop_at_any_size_of_text(make_window, qtbot, real, step):
+    window = make_window(lambda: real)
+    qtbot.waitUntil(lambda: window.view is not None)
+    window._outfit.theme.set_text_step(step)
+    try:
+        for place in range(len(window.pages.buttons)):
+            window.pages.show(place)
+            qtbot.wait(30)
+            needed = window.minimumSizeHint()
+            assert needed.width() <= 1366, window.pages.buttons[place].text()
+            assert needed.height() <= 768, window.pages.buttons[place].text()
+            assert window.width() == 1366, window.pages.buttons[place].text()
+    finally:
+        window._outfit.theme.set_text_step(1)

@@ -68,6 +68,7 @@ class VaryBar(QFrame):
         row.setSpacing(6)
         row.addLayout(self._chip_row)
         for adder in self._adders.values():
+            adder.hide()  # all of them at once would widen the window before one kind is offered
             row.addWidget(adder)
         row.addStretch(1)
         layout.addLayout(row, 0, 2)

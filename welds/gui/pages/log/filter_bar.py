@@ -19,6 +19,8 @@ from welds.reference.tables import Tables
 
 SAVE, FORGET = "\0save", "\0forget"
 FIELD_PX = 156
+SHORTEST = 7
+"""Letters that a choice keeps of its words where the text is large and the window small."""
 
 
 class FilterBar(QFrame):
@@ -153,6 +155,7 @@ class FilterBar(QFrame):
 
     def _choice(self, name: str, words: str, options: Sequence[tuple[str, str]]) -> ChoiceBox:
         field = ChoiceBox(words, (("", self.tr("{words}: any").format(words=words)), *options), self)
+        field.setMinimumContentsLength(SHORTEST)
         field.chosen.connect(lambda value: self.changed.emit(name, value))
         self.fields[name] = field
         return field

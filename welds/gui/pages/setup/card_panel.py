@@ -170,7 +170,7 @@ class CardPanel(QWidget):
         self.main = FigureTile(is_main=True, parent=self.body)
         self.main.setMaximumWidth(MAIN_WIDTH_PX)
         self.main.why.toggled.connect(lambda _on: self._show_main_reasons())
-        self.joint = DrawingView(self.tr("The joint with the torch"), QSize(260, DRAWING_PX[0]), self.body)
+        self.joint = DrawingView(self.tr("The joint with the torch"), QSize(244, DRAWING_PX[0]), self.body)
         self.wave = DrawingView(self.tr("The AC wave"), QSize(220, DRAWING_PX[0]), self.body)
         self._main_reasons = ReasonList(self.body)
         self._main_reasons.hide()
