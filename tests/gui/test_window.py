@@ -460,6 +460,11 @@ def test_closing_frees_the_engine(make_window, qtbot):
     assert window.close()
 
 
+def test_the_page_opens_at_its_top_with_the_metal_in_hand(window, qtbot):
+    qtbot.waitUntil(lambda: window.view.request.metal.line.hasFocus() or not window.isActiveWindow())
+    assert window.view._request_area.verticalScrollBar().value() == 0
+
+
 def test_print_is_grey_where_the_page_has_nothing_and_the_fault_finder_is_not(window):
     bench, job = 2, 3
     for place in (bench, job):

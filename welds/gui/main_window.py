@@ -225,7 +225,7 @@ class MainWindow(QMainWindow):
         self.pages.turned.connect(self._on_page_turned)
         self._connect_page(self.presenter, view, self._output)
         self.show_readiness()
-        view.request.focus_metal()
+        QTimer.singleShot(0, view, view.request.focus_metal)
         QTimer.singleShot(BREATH_MS, self, lambda: self._furnish_rest(view))
 
     def _furnish_rest(self, view: "SetupView") -> None:
