@@ -18,6 +18,7 @@ from welds.advice.mig_seams import thickness_of, wire_of
 from welds.advice.request import Joint, Process, Request, Transfer
 from welds.advice.sizes import nearest_size
 from welds.quantities.sizes import WIRE
+from welds.reference.metals import find_metal
 from welds.reference.schedules import MigSchedule, TigSchedule
 from welds.reference.tables import Tables
 
@@ -82,7 +83,7 @@ def heat_rows(tables: Tables, uses: Iterable[str] = ("pooled",)) -> Iterator[Hea
     """Yield the rows in use; those only shown have a note that says why they are doubted."""
     kept = tuple(uses)
     printed_volts = {row["row_id"]: row["arc_voltage_v"] for row in tables.table("tig_schedules").rows}
-    passes = {row["row_id"]: row["passes_text"] for row in tables.table("mig_schedules").rows}
+    mig_cells = {row["row_id"]: row for row in tables.table("mig_schedules").rows}
     for tig in tables.records(TigSchedule):
         single = tig.passes_max in (None, 1)
         if tig.joint == "butt" and single and tig.travel_min_mm_s and tig.use in kept:
@@ -93,9 +94,10 @@ def heat_rows(tables: Tables, uses: Iterable[str] = ("pooled",)) -> Iterator[Hea
                 Joint.BUTT,
                 gas="helium" if tig.gas == "helium" else None,
             )
-            yield _row(tables, tig, request, tig.thickness_mm, printed_volts[tig.row_id])
+            yield _row(tables, tig, request, printed_volts[tig.row_id])
     for mig in tables.records(MigSchedule):
-        single = passes[mig.row_id] == "1"
+        cells = mig_cells[mig.row_id]
+        single = cells["passes_text"] == "1"
         if mig.joint == "butt" and mig.kind == "seam" and single and mig.travel_min_mm_s and mig.use in kept:
             wire = wire_of(mig)
             request = Request(
@@ -103,6 +105,7 @@ def heat_rows(tables: Tables, uses: Iterable[str] = ("pooled",)) -> Iterator[Hea
                 METAL[mig.family],
                 thickness_of(mig),
                 Joint.BUTT,
+                gap_mm=((cells["gap_min_mm"] or 0.0) + (cells["gap_max_mm"] or 0.0)) / 2.0,
                 gas=mig.gas or None,
                 wire_diameter_mm=nearest_size(wire, [size for size in WIRE if size <= 1.6]) if wire else None,
                 transfer=Transfer(mig.transfer),
@@ -110,24 +113,36 @@ def heat_rows(tables: Tables, uses: Iterable[str] = ("pooled",)) -> Iterator[Hea
             volts = (
                 None if mig.voltage_min_v is None else (mig.voltage_min_v + (mig.voltage_max_v or 0.0)) / 2.0
             )
-            yield _row(tables, mig, request, thickness_of(mig), volts)
+            yield _row(tables, mig, request, volts, has_bar=bool(cells["backing"]))
 
 
 def _row(
     tables: Tables,
     row: TigSchedule | MigSchedule,
     request: Request,
-    thickness_mm: float,
     voltage_v: float | None,
+    *,
+    has_bar: bool = False,
 ) -> HeatRow:
     current = (row.current_min_a + row.current_max_a) / 2.0
     assert row.travel_min_mm_s is not None
     assert row.travel_max_mm_s is not None
     travel = (row.travel_min_mm_s + row.travel_max_mm_s) / 2.0
-    model = model_of(request, HeatSettings(current, travel, voltage_v), tables)
-    is_tig = isinstance(row, TigSchedule)
+    settings = HeatSettings(current, travel, voltage_v, has_bar=has_bar)
     is_ac = isinstance(row, TigSchedule) and row.polarity == "AC"
-    return HeatRow(row.row_id, row.source_id, row.family, thickness_mm, current, model, is_tig, is_ac)
+    return make_row(tables, row.row_id, row.source_id, request, settings, is_ac=is_ac)
+
+
+def make_row(
+    tables: Tables, row_id: str, document: str, request: Request, settings: HeatSettings, *, is_ac: bool = False
+) -> HeatRow:
+    """Return one printed row as a case for the model."""
+    model = model_of(request, settings, tables)
+    family = find_metal(tables, request.metal).family
+    is_tig = request.process is Process.TIG
+    return HeatRow(
+        row_id, document, family, request.thickness_mm, settings.current_a, model, is_tig, is_ac
+    )
 
 
 def shares(rows: Iterable[HeatRow]) -> dict[str, float]:

@@ -61,6 +61,9 @@ CASES: Mapping[str, Case] = {
          "coating": ("galvanised",)}
     ),
     "winch-post": Case({"process": "mig", "metal": "low-carbon", "thickness": "6 mm", "joint": "tee"}),
+    "winch-post-gap": Case(
+        {"process": "mig", "metal": "low-carbon", "thickness": "4 mm", "joint": "butt", "gap": "1.5 mm"}
+    ),
     "rod-rack-edge": Case({"process": "tig", "metal": "6061-T6", "thickness": "3 mm", "joint": "edge"}),
     "plug": Case({"process": "mig", "metal": "galvanised", "thickness": "1 mm", "joint": "plug"}),
     "corner-in": Case(

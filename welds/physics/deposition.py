@@ -1,5 +1,7 @@
 """What a wire adds to the joint, and how much of the bead is parent metal."""
 
+from math import sqrt
+
 from welds.errors import OutsideValidityError
 from welds.physics.wire import wire_area
 
@@ -80,6 +82,34 @@ def deposited_area(feed_mm_s: float, diameter_mm: float, speed_mm_s: float) -> f
     if not speed_mm_s > 0.0:
         raise OutsideValidityError("speed_mm_s", speed_mm_s, "above zero")
     return wire_area(diameter_mm) * feed_mm_s / speed_mm_s
+
+
+def fillet_leg(deposited_area_mm2: float) -> float:
+    r"""Leg of a flat fillet with equal legs that an added section makes.
+
+    .. math:: z = \sqrt{2 A_d}
+
+    Parameters
+    ----------
+    deposited_area_mm2 : float
+        Section of added filler :math:`A_d`, zero or above. [mm2]
+
+    Returns
+    -------
+    float
+        Leg length. [mm]
+
+    Notes
+    -----
+    Geometry of two pieces at a right angle without a gap; a bulging face has a little less leg.
+    Source: [TWI_JK95].
+
+    Examples
+    --------
+    >>> fillet_leg(12.5)
+    5.0
+    """
+    return sqrt(2.0 * deposited_area_mm2)
 
 
 def dilution(parent_area_mm2: float, deposited_area_mm2: float) -> float:

@@ -182,6 +182,7 @@ def _model(case: Case, settings: HeatSettings, arc: ArcHeat, piece: Member) -> H
         settings.travel_mm_s,
         settings.start_c,
         BAR_W_M2K if settings.has_bar else 0.0,
+        case.request.gap_mm if case.request.joint is Joint.BUTT else 0.0,
     )
 
 

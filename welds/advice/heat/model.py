@@ -2,15 +2,16 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from math import exp, log
+from math import erf, exp, log, sqrt
 
 from welds.advice.heat.calibration import FITTED, Fitted
 from welds.advice.heat.hot_metal import HotMetal
+from welds.physics.deposition import deposited_area
 from welds.physics.fused_zone import fused_depth, fused_width, pool_length
 from welds.physics.moving_source import MovingSource
 from welds.physics.pool_support import arc_dent, arc_force, pool_sag
 from welds.physics.surface_loss import radiation_coefficient
-from welds.physics.wire import wire_area, wire_feed
+from welds.physics.wire import wire_feed
 
 LARGEST_SAG = 0.25
 """Sag, as a share of the sheet, at which the pool counts as falling out: the limit of ISO 5817 level D."""
@@ -64,6 +65,9 @@ class HeatModel:
     speed_mm_s: float
     start_c: float
     bar_w_m2k: float = 0.0
+    gap_mm: float = 0.0
+    """Root gap of a butt. By symmetry each side is half of a plate whose middle is its own edge; the wire, whose
+    heat of melting is taken off already, fills what is between."""
     fitted: Fitted = FITTED
 
     @property
@@ -90,17 +94,21 @@ class HeatModel:
 
     def net_power_w(self, current_a: float) -> float:
         """Return what the whole joint takes up, less what melts the wire; may be zero or below."""
-        arc = self.arc
+        arc, metal = self.arc, self.metal
         taken = arc.efficiency * arc.voltage(current_a) * current_a
-        if arc.wire is None:
-            return taken
-        wire = arc.wire
+        each = metal.specific_heat_j_kgk * self.melting_rise_k + metal.latent_heat_j_kg
+        wire_mm3_s = self.deposited_mm2(current_a) * self.speed_mm_s
+        return taken - wire_mm3_s * 1e-9 * metal.density_kg_m3 * each
+
+    def deposited_mm2(self, current_a: float) -> float:
+        """Return the section of the metal that the wire leaves behind; none where a hand feeds the rod."""
+        wire = self.arc.wire
+        if wire is None:
+            return 0.0
         feed = wire_feed(
             current_a, wire.diameter_mm, wire.extension_mm, wire.arc_mm3_as, wire.resistance_mm4_a2s
         )
-        metal = self.metal
-        each = metal.specific_heat_j_kgk * self.melting_rise_k + metal.latent_heat_j_kg
-        return taken - feed * wire_area(wire.diameter_mm) * 1e-9 * metal.density_kg_m3 * each
+        return deposited_area(feed, wire.diameter_mm, self.speed_mm_s)
 
     def dent_mm(self, current_a: float) -> float:
         """Return how deep arc and drops press the pool in."""
@@ -108,6 +116,16 @@ class HeatModel:
         if self.arc.wire is None:
             return arc_dent(arc_force(current_a, ARC_SPREAD), tension)
         return self.fitted.mig_dent_mm * (current_a / 100.0) ** 2 * STEEL_TENSION_N_M / tension
+
+    def heat_depth_mm(self, current_a: float) -> float:
+        """Return how deep the heat lands, as a standard deviation.
+
+        On the dent; the share of the spot that falls into the gap lands on the edges, evenly over the thickness, and
+        what is even over t has a mean square depth of t^2 / 3.
+        """
+        into_gap = erf(self.gap_mm / (8.0**0.5 * self.spot_mm))
+        dent = min(self.dent_mm(current_a), DEEPEST * self.thickness_mm)
+        return sqrt((1.0 - into_gap) * dent**2 + into_gap * self.thickness_mm**2 / 3.0)
 
     def source(self, current_a: float) -> MovingSource | None:
         """Return the source over this piece, or None where the wire takes all the heat."""
@@ -121,14 +139,18 @@ class HeatModel:
             self.metal.volumetric_heat(self.start_c),
             self.thickness_mm,
             self.spot_mm,
-            min(self.fitted.heat_below_dent * self.dent_mm(current_a), DEEPEST * self.thickness_mm),
+            self.heat_depth_mm(current_a),
             self.loss_w_m2k,
         )
 
     def width_mm(self, current_a: float, below_mm: float) -> float:
-        """Return the fused width at a depth."""
+        """Return the fused width at a depth, a gap that was filled counted."""
         source = self.source(current_a)
-        return fused_width(source, self.melting_rise_k, below_mm) if source else 0.0
+        return self.over_gap_mm(fused_width(source, self.melting_rise_k, below_mm)) if source else 0.0
+
+    def over_gap_mm(self, melted_mm: float) -> float:
+        """Return the width of the weld where both edges together melted back so far."""
+        return melted_mm + self.gap_mm if melted_mm > 0.0 else 0.0
 
     def length_mm(self, current_a: float, below_mm: float) -> float:
         """Return the length of the pool at a depth."""
@@ -149,7 +171,7 @@ class HeatModel:
         source = self.source(current_a)
         if source is None:
             return 0.0
-        width = fused_width(source, self.melting_rise_k, self.thickness_mm)
+        width = self.over_gap_mm(fused_width(source, self.melting_rise_k, self.thickness_mm))
         if width == 0.0:
             return 0.0
         length = pool_length(source, self.melting_rise_k, self.thickness_mm)

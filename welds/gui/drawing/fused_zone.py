@@ -13,7 +13,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from welds.advice.request import Joint
-from welds.gui.drawing.geometry import JointShape, Outline, Point, bulge, joint_shape
+from welds.gui.drawing.geometry import JointShape, Outline, Point, box, bulge, joint_shape
 from welds.gui.drawing.heat_ink import HeatInk
 from welds.gui.drawing.heat_marks import Line, on_painter, paint_scale_bar
 from welds.gui.drawing.ink import Ink
@@ -32,6 +32,7 @@ from welds.gui.drawing.strokes import (
     sheet,
 )
 from welds.gui.drawing.zone_key import ZoneWords, paint_key
+from welds.physics.deposition import fillet_leg
 from welds.quantities.display import show
 from welds.quantities.units import Units
 
@@ -39,6 +40,9 @@ ARROW_MM = 0.22
 LEAST_PX = 80.0
 USUAL_CAP = (0.3, 0.12)
 """Height of a cap nobody has measured: so many mm, and so much of the thickness."""
+
+USUAL = frozenset({Joint.OUTSIDE_CORNER, Joint.EDGE})
+"""Joints whose added metal is always drawn at a usual size."""
 
 
 @dataclass(frozen=True)
@@ -70,6 +74,11 @@ class ZoneScene:
     units: Units = Units.METRIC
     kept: "ZoneScene | None" = None
 
+    @property
+    def knows_added(self) -> bool:
+        """True where the size of the added metal follows from the wire feed."""
+        return self.added_mm2 is not None and self.joint not in USUAL
+
 
 @dataclass(frozen=True, slots=True)
 class _Face:
@@ -98,7 +107,8 @@ def paint_fused_zone(
         return
     with fresh_paper(painter, area, ink, ink.text_px * 0.9) as metrics:
         inner = area.adjusted(10.0, 8.0, -10.0, -6.0)
-        foot = paint_key(painter, inner, ink, heat, words, has_kept=scene.kept is not None)
+        has_kept, knows_added = scene.kept is not None, scene.knows_added
+        foot = paint_key(painter, inner, ink, heat, words, has_kept=has_kept, knows_added=knows_added)
         shape = _shape(scene)
         room = inner.adjusted(0.0, 0.0, 0.0, -foot - metrics.height() - 10.0)
         view = View.fitting(bounds([*(piece.outline for piece in shape.pieces), _arrow(shape, scene)]), room)
@@ -125,7 +135,7 @@ def _faces(scene: ZoneScene, *, is_first: bool) -> tuple[_Face, ...]:
     joint = scene.joint
     if joint is Joint.BUTT:
         thickness, way = (first, left) if is_first else (other, right)
-        return (_Face((0.0, thickness), way, down, arm),)
+        return (_Face((way[0] * gap / 2.0, thickness), way, down, arm - gap / 2.0),)
     if joint is Joint.EDGE:
         way = left if is_first else right
         return (_Face((way[0] * gap / 2.0, 0.0), down, way, arm),)
@@ -152,7 +162,7 @@ def _pieces(scene: ZoneScene) -> list[tuple[PieceZones, tuple[_Face, ...]]]:
 def _paint_metal(
     painter: QPainter, scene: ZoneScene, shape: JointShape, view: View, ink: Ink, heat: HeatInk
 ) -> None:
-    painter.setPen(dashes(ink.quiet, 1.0, 4.0, 3.0))
+    painter.setPen(pen(heat.edge, 1.4) if scene.knows_added else dashes(ink.quiet, 1.0, 4.0, 3.0))
     painter.setBrush(QColor(heat.added))
     for outline in added_metal(scene, shape):
         painter.drawPolygon(polygon(view.outline(outline)))
@@ -175,24 +185,36 @@ def _paint_metal(
 
 
 def added_metal(scene: ZoneScene, shape: JointShape) -> tuple[Outline, ...]:
-    """Return what stands on the sheets: by its area where that is known, else at a usual size."""
-    first, other, gap, area = scene.first_mm, scene.other_mm, scene.gap_mm, scene.added_mm2
-    thin = min(first, other)
-    if scene.joint is Joint.BUTT:
-        half = scene.face_width_mm / 2.0
-        if not half:
-            return ()
-        high = USUAL_CAP[0] + USUAL_CAP[1] * thin if area is None else 0.75 * area / half
-        cap = bulge((-half, first), (half, other), min(high, half))
-        root = scene.root_width_mm / 2.0
-        drop = min(USUAL_CAP[1] * thin + 0.1, root)
-        return (cap, bulge((-root, 0.0), (root, 0.0), -drop)) if root else (cap,)
-    if scene.joint in (Joint.OUTSIDE_CORNER, Joint.EDGE):
+    """Return what is added to the sheets: by its area where that is known, else at a usual size."""
+    if scene.joint in USUAL:
         return (shape.bead,)
-    leg = min(max(thin, 1.0), 8.0) if area is None else (2.0 * area) ** 0.5
+    if scene.joint is Joint.BUTT:
+        return _added_to_butt(scene)
+    first, gap, area = scene.first_mm, scene.gap_mm, scene.added_mm2
+    leg = min(max(min(first, scene.other_mm), 1.0), 8.0) if area is None else fillet_leg(area)
     rise = min(leg, first) if scene.joint is Joint.LAP else leg
     run = leg * leg / rise
-    return ((*bulge((run, 0.0), (0.0, rise + gap), -0.08 * leg), (0.0, 0.0)),)
+    return ((*bulge((run, 0.0), (0.0, rise + gap), -0.03 * leg), (0.0, 0.0)),)
+
+
+def _added_to_butt(scene: ZoneScene) -> tuple[Outline, ...]:
+    """Return what fills the gap, what stands above the face and what hangs below the root."""
+    first, other, gap, area = scene.first_mm, scene.other_mm, scene.gap_mm, scene.added_mm2
+    thin, half, root = min(first, other), scene.face_width_mm / 2.0, scene.root_width_mm / 2.0
+    if not half:
+        return ()
+    high = USUAL_CAP[0] + USUAL_CAP[1] * thin
+    found = []
+    if gap:
+        filled = thin if area is None else min(area / gap, thin)
+        found.append(box(-gap / 2.0, 0.0, gap / 2.0, filled))
+    if area is not None:
+        high = 0.75 * max(area - gap * thin, 0.0) / half
+    if high:
+        found.append(bulge((-half, first), (half, other), min(high, half)))
+    if root:
+        found.append(bulge((-root, 0.0), (root, 0.0), -min(USUAL_CAP[1] * thin + 0.1, root)))
+    return tuple(found)
 
 
 def _paint_lines(painter: QPainter, scene: ZoneScene, view: View, heat: HeatInk) -> None:

@@ -22,7 +22,7 @@ class ZoneWords:
 
 
 def paint_key(
-    painter: QPainter, inner: QRectF, ink: Ink, heat: HeatInk, words: ZoneWords, *, has_kept: bool
+    painter: QPainter, inner: QRectF, ink: Ink, heat: HeatInk, words: ZoneWords, *, has_kept: bool, knows_added: bool
 ) -> float:
     """Write what the colours and lines mean at the foot and return the height that takes."""
     metrics = QFontMetricsF(painter.font())
@@ -34,7 +34,8 @@ def paint_key(
     if words.affected:
         items.insert(1, (words.affected, heat.affected, pen(heat.isotherm, 0.9)))
     if words.filler:
-        items.append((words.filler, heat.added, dashes(ink.quiet, 1.0, 4.0, 3.0)))
+        edge_of_filler = pen(heat.edge, 1.4) if knows_added else dashes(ink.quiet, 1.0, 4.0, 3.0)
+        items.append((words.filler, heat.added, edge_of_filler))
     if has_kept:
         items.append((words.kept, "", dashes(heat.kept, 2.2, 5.0, 2.0, 1.0, 2.0)))
     placed: list[tuple[float, int]] = []

@@ -6,7 +6,6 @@ from PySide6.QtCore import QCoreApplication, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QWidget
 
-from welds.advice.request import Joint
 from welds.gui.colours import Colours
 from welds.gui.drawing.fused_zone import paint_fused_zone
 from welds.gui.drawing.heat_gauge import GaugeWords, paint_gauge
@@ -25,8 +24,6 @@ ON_SCREEN: Inks = (LIGHT, LIGHT_HEAT)
 ON_PAPER: Inks = (PRINT, PRINT_HEAT)
 SHEET_PX = (1200, 760)
 GAUGE_PX = 104.0
-_USUAL = frozenset({Joint.OUTSIDE_CORNER, Joint.EDGE})
-"""Joints whose added metal is always drawn at a usual size."""
 
 
 class HeatDrawings:
@@ -142,7 +139,7 @@ class HeatDrawings:
             _tr("edge if the heat is {error} off").format(error=f"{picture.gauge.error:.0%}"),
             _tr("kept"),
             _tr("added metal, by the wire feed")
-            if picture.zone.added_mm2 is not None and picture.zone.joint not in _USUAL
+            if picture.zone.knows_added
             else _tr("added metal, at a usual size"),
         )
 

@@ -19,14 +19,15 @@ from welds.advice.heat.hot_metal import hot_metal
 from welds.advice.heat.model import HeatModel
 from welds.advice.heat.sharing import members
 from welds.advice.heat.softening import affected_c
-from welds.advice.request import Request
+from welds.advice.request import Joint, Request
 from welds.advice.rules.heat_input import PROCESS_FACTOR
+from welds.advice.rules.passes import FILLETS
 from welds.gui.drawing.fused_zone import PieceZones
 from welds.gui.drawing.pool_view import PoolScene
 from welds.gui.pages.heat.limits import Thresholds, distinct, load_line, thresholds_of
 from welds.gui.pages.heat.outlines import Contours
 from welds.physics.arc import heat_input
-from welds.physics.wire import wire_area, wire_feed
+from welds.physics.deposition import fillet_leg
 from welds.reference.tables import Tables
 
 Floats = NDArray[np.float64]
@@ -147,8 +148,8 @@ def frame_of(
         zones[id(other_field)],
         (case.first_mm, case.other_mm),
         arm,
-        _pool(thin, settings.current_a, readings, limit_c),
-        _added_mm2(thin, settings.current_a),
+        _pool(thin, settings.current_a, readings, limit_c, request.joint),
+        thin.deposited_mm2(settings.current_a) if thin.arc.wire is not None else None,
         readings,
         thresholds,
         is_current,
@@ -216,16 +217,17 @@ def _readings(
     model, melting = field.model, field.model.melting_rise_k
     shares = (field.shares[0], 1.0, field.shares[1])
     levels = [melting / share if share > 0.0 else np.inf for share in shares]
-    widths = [2.0 * _edge(FACE_MM, face, level) for level in levels]
+    melted = [2.0 * _edge(FACE_MM, face, level) for level in levels]
+    widths = [model.over_gap_mm(each) for each in melted]
     depths = [_edge(field.down_mm, field.rises[:, 0], level) for level in levels]
     affected = None
     if limit_c is not None and limit_c > model.start_c and model.source(current_a) is not None:
-        affected = _edge(FACE_MM, face, limit_c - model.start_c) - widths[1] / 2.0
+        affected = _edge(FACE_MM, face, limit_c - model.start_c) - melted[1] / 2.0
     return Readings(
         Range(*widths),
         Range(*depths),
         model.thickness_mm,
-        2.0 * _edge(field.across_mm, field.rises[-1], melting),
+        model.over_gap_mm(2.0 * _edge(field.across_mm, field.rises[-1], melting)),
         model.length_mm(current_a, 0.0),
         model.metal.melting_c,
         limit_c,
@@ -248,17 +250,25 @@ def _edge(places: Floats, rises: Floats, level: float) -> float:
     return float(places[after - 1] + share * (places[after] - places[after - 1]))
 
 
-def _pool(model: HeatModel, current_a: float, readings: Readings, limit_c: float | None) -> PoolScene:
+def _pool(
+    model: HeatModel, current_a: float, readings: Readings, limit_c: float | None, joint: Joint
+) -> PoolScene:
     long, wide = readings.pool_length_mm, readings.width_mm.middle
     zone = wide / 2.0 + (readings.affected_width_mm or 0.0)
-    side = _step(SIDES_MM, max(0.9 * wide, 4.0 * model.spot_mm, min(1.15 * zone, 1.8 * wide)))
+    track = wide
+    if joint in FILLETS:
+        track = max(wide, 2.0**0.5 * fillet_leg(model.deposited_mm2(current_a)))
+    side = _step(SIDES_MM, max(0.9 * wide, 0.65 * track, 4.0 * model.spot_mm, min(1.15 * zone, 1.8 * wide)))
     behind = _step(BEHIND_MM, max(1.15 * long, 1.4 * side))
     ahead = side
     along = np.linspace(-behind, ahead, ALONG)
     aside = np.linspace(0.0, side, ASIDE)
     source = model.source(current_a)
     rises = np.zeros((ASIDE, ALONG)) if source is None else source.plan(along, aside, 0.0)
-    both, mirrored = np.concatenate([-aside[:0:-1], aside]), np.concatenate([rises[:0:-1], rises])
+    shared = 0 if model.gap_mm else 1  # without a gap both sides have the weld line in common
+    places = aside + model.gap_mm / 2.0
+    both = np.concatenate([-places[::-1], places[shared:]])
+    mirrored = np.concatenate([rises[::-1], rises[shared:]])
     contours = Contours(along, both, mirrored)
     melting = model.melting_rise_k
     molten = along[rises[0] >= melting]
@@ -269,19 +279,10 @@ def _pool(model: HeatModel, current_a: float, readings: Readings, limit_c: float
         affected,
         contours.lines(melting),
         ends,
-        wide,
+        track,
         model.spot_mm,
         (behind, ahead, side),
     )
-
-
-def _added_mm2(model: HeatModel, current_a: float) -> float | None:
-    """Return the section of the metal that the wire leaves behind, None where a hand feeds the rod."""
-    wire = model.arc.wire
-    if wire is None:
-        return None
-    feed = wire_feed(current_a, wire.diameter_mm, wire.extension_mm, wire.arc_mm3_as, wire.resistance_mm4_a2s)
-    return feed * wire_area(wire.diameter_mm) / model.speed_mm_s
 
 
 def _step(steps: tuple[float, ...], wanted: float) -> float:
