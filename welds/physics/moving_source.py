@@ -7,7 +7,7 @@ point.
 """
 
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import Any
 
 import numpy as np
@@ -74,22 +74,11 @@ class MovingSource:
 
     @cached_property
     def _grid(self) -> tuple[Floats, Floats]:
-        """Ages and the seconds each stands for: a trapezoidal rule, evenly spaced in a smooth variable."""
-        alpha, speed, radius = self.diffusivity_mm2_s, self.speed_mm_s, self.radius_mm
-        youngest = YOUNGEST * min(radius, self.thickness_mm) ** 2 / alpha
-        oldest = OLDEST * (4.0 * alpha / speed**2 + radius / speed)
-        oldest += self.reach_mm**2 / alpha + 2.0 * self.reach_mm / speed
-        fine = np.geomspace(youngest, oldest, 400)
-        passing = np.sqrt(radius**2 + 2.0 * alpha * fine) / speed
-        steps_each = np.hypot(1.0 / STEP, fine / (STEP_IN_CLOUDS * passing))
-        log_step = np.log(fine[1] / fine[0])
-        counted = np.concatenate([[0.0], np.cumsum((steps_each[1:] + steps_each[:-1]) / 2.0) * log_step])
-        count = int(counted[-1]) + 2
-        ages = np.exp(np.interp(np.linspace(0.0, counted[-1], count), counted, np.log(fine)))
-        seconds = ages / np.interp(np.log(ages), np.log(fine), steps_each) * counted[-1] / (count - 1)
-        seconds[[0, -1]] /= 2.0
-        seconds[0] += (2.0 if self.depth_mm == 0.0 else 1.0) * ages[0]
-        return ages, seconds
+        """Ages and the seconds each stands for."""
+        alpha, is_flat = self.diffusivity_mm2_s, self.depth_mm == 0.0
+        return _age_grid(
+            alpha, self.speed_mm_s, self.radius_mm, self.thickness_mm, self.reach_mm, is_flat=is_flat
+        )
 
     @property
     def _ages(self) -> Floats:
@@ -166,7 +155,34 @@ class MovingSource:
         spread = widest_mm**2 + self.radius_mm**2 + self.thickness_mm**2
         longest = 4.0 * self.radius_mm + self.speed_mm_s * spread / self.diffusivity_mm2_s
         nearest = PASSAGE_START * self.radius_mm
-        return self.radius_mm + nearest - np.geomspace(nearest, longest, PASSAGE)
+        return self.radius_mm + nearest - np.exp(np.linspace(np.log(nearest), np.log(longest), PASSAGE))
+
+
+@lru_cache(maxsize=64)
+def _age_grid(
+    alpha: float, speed: float, radius: float, thickness: float, reach: float, *, is_flat: bool
+) -> tuple[Floats, Floats]:
+    """Return ages and the seconds each stands for: a trapezoidal rule, evenly spaced in a smooth variable.
+
+    Kept, because neither power nor depth of the heat changes it: a search for a current asks for one many times.
+    """
+    youngest = YOUNGEST * min(radius, thickness) ** 2 / alpha
+    oldest = OLDEST * (4.0 * alpha / speed**2 + radius / speed)
+    oldest += reach**2 / alpha + 2.0 * reach / speed
+    logs = np.linspace(np.log(youngest), np.log(oldest), 400)
+    fine = np.exp(logs)
+    passing = np.sqrt(radius**2 + 2.0 * alpha * fine) / speed
+    steps_each = np.hypot(1.0 / STEP, fine / (STEP_IN_CLOUDS * passing))
+    steps = (steps_each[1:] + steps_each[:-1]) / 2.0 * (logs[1] - logs[0])
+    counted = np.concatenate([[0.0], np.cumsum(steps)])
+    count = int(counted[-1]) + 2
+    log_ages = np.interp(np.linspace(0.0, counted[-1], count), counted, logs)
+    ages = np.exp(log_ages)
+    seconds = ages / np.interp(log_ages, logs, steps_each) * counted[-1] / (count - 1)
+    seconds[[0, -1]] /= 2.0
+    seconds[0] += (2.0 if is_flat else 1.0) * ages[0]
+    ages.flags.writeable = seconds.flags.writeable = False
+    return ages, seconds
 
 
 def _product(left: NDArray[Any], right: NDArray[Any]) -> NDArray[Any]:

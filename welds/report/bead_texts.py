@@ -36,6 +36,10 @@ def bead_json(bead: Bead) -> dict[str, object]:
     }
     if bead.cooling_t85_s is not None:
         found["cooling_t85_s"] = round(bead.cooling_t85_s, 2)
+    if bead.deposited_mm2 is not None:
+        found["deposited_mm2"] = round(bead.deposited_mm2, 1)
+    if bead.fillet_leg_mm is not None:
+        found["fillet_leg_mm"] = round(bead.fillet_leg_mm, 1)
     if bead.heat_affected_width_mm is not None:
         found["heat_affected_width_mm"] = round(bead.heat_affected_width_mm, 2)
     return found
@@ -54,6 +58,9 @@ def bead_text(bead: Bead, units: Units) -> str:
         f"Pool           {_one(bead.pool_length_mm, units)} long",
         f"Heat input     {_shown(bead.heat_input_kj_mm, 'kJ/mm', 'heat_input', units)} (EN 1011-1)",
     ]
+    if bead.deposited_mm2 is not None:
+        leg = f", a fillet of {_one(bead.fillet_leg_mm, units)} leg" if bead.fillet_leg_mm is not None else ""
+        lines.append(f"Added metal    {_area(bead.deposited_mm2, units)} by the wire feed{leg}")
     if bead.cooling_t85_s is not None:
         lines.append(f"Cooling        {bead.cooling_t85_s:.1f} s from 800 to 500 degC (EN 1011-2)")
     if bead.heat_affected_width_mm is not None and bead.affected_c is not None:
@@ -88,6 +95,10 @@ def _length(found: Range, units: Units) -> str:
 
 def _one(value_mm: float, units: Units) -> str:
     return f"{value_mm:.1f} mm" if units is Units.METRIC else f"{value_mm / 25.4:.3f} in"
+
+
+def _area(value_mm2: float, units: Units) -> str:
+    return f"{value_mm2:.1f} mm2" if units is Units.METRIC else f"{value_mm2 / 25.4**2:.4f} in2"
 
 
 def _shown(value: float, unit: str, kind: str, units: Units) -> str:

@@ -19,6 +19,7 @@ from welds.advice.mig_seams import EXTENSION_MM, Bench, build_mig_seams
 from welds.advice.request import Joint, Process, Request, Transfer
 from welds.advice.rules.arc_voltage import HELIUM_V
 from welds.advice.rules.heat_input import PROCESS_FACTOR
+from welds.advice.rules.passes import FILLETS
 from welds.advice.rules.transfer import advise as choose_transfer
 from welds.advice.rules.wire_diameter import usual_wire_mm
 from welds.errors import InputError, NotCoveredError
@@ -28,6 +29,7 @@ from welds.physics.arc import (
     TIG_LOAD_LINE_V,
     heat_input,
 )
+from welds.physics.deposition import fillet_leg
 from welds.physics.fused_zone import fused_width
 from welds.physics.moving_source import MovingSource
 from welds.reference.tables import Tables
@@ -114,9 +116,24 @@ class Bead:
         return self.root_width_mm > 0.0
 
     @property
+    def deposited_mm2(self) -> float | None:
+        """Section of the metal that the wire adds; None where a hand feeds the rod."""
+        return self.model.deposited_mm2(self.settings.current_a) if self.model.arc.wire is not None else None
+
+    @property
+    def fillet_leg_mm(self) -> float | None:
+        """Leg of the fillet which that metal makes; None for other joints."""
+        return leg_mm(self.request.joint, self.deposited_mm2)
+
+    @property
     def source(self) -> MovingSource | None:
         """The source over the piece the figures are for."""
         return self.model.source(self.settings.current_a)
+
+
+def leg_mm(joint: Joint, deposited_mm2: float | None) -> float | None:
+    """Return the leg of the fillet that added metal makes, None where it is not known or makes none."""
+    return fillet_leg(deposited_mm2) if deposited_mm2 is not None and joint in FILLETS else None
 
 
 def bead_of(request: Request, settings: HeatSettings, tables: Tables, equipment: Equipment = GENERIC) -> Bead:
@@ -155,7 +172,7 @@ def bead_of(request: Request, settings: HeatSettings, tables: Tables, equipment:
         q,
         cooling_time_s(case, q, settings.start_c),
         softens,
-        _affected_width_mm(model, current, softens, width.middle),
+        _affected_width_mm(model, current, softens),
         MODEL_ERROR,
         _trends(case, settings),
     )
@@ -217,16 +234,15 @@ def _wire(case: Case) -> WireHeat:
     return WireHeat(diameter, EXTENSION_MM[transfer], law.arc_mm3_as, law.resistance_mm4_a2s)
 
 
-def _affected_width_mm(
-    model: HeatModel, current_a: float, softens_c: float | None, fused_mm: float
-) -> float | None:
+def _affected_width_mm(model: HeatModel, current_a: float, softens_c: float | None) -> float | None:
     source = model.source(current_a)
     if softens_c is None or source is None:
         return None
     if softens_c <= model.start_c:
         return None
+    fused = fused_width(source, model.melting_rise_k, 0.0)
     wide = fused_width(replace(source, reach_mm=60.0), softens_c - model.start_c, 0.0)
-    return (wide - fused_mm) / 2.0
+    return (wide - fused) / 2.0
 
 
 def _trends(case: Case, settings: HeatSettings) -> tuple[str, ...]:

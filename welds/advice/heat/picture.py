@@ -44,12 +44,13 @@ def section(bead: Bead, cells: int = CELLS) -> Field:
     half = _half_width_mm(bead)
     down = np.linspace(0.0, bead.model.thickness_mm, cells)
     across = np.linspace(-half, half, cells)
+    beside_gap = _beside_gap(bead, across)
     source = bead.source
     if source is None:
-        return Field(across, down, np.full((cells, cells), bead.model.start_c))
+        return Field(beside_gap, down, np.full((cells, cells), bead.model.start_c))
     right = source.peak_section(across[cells // 2 :], down)
     rises = np.concatenate([right[:, cells % 2 :][:, ::-1], right], axis=1)
-    return Field(across, down, bead.model.start_c + rises)
+    return Field(beside_gap, down, bead.model.start_c + rises)
 
 
 def plan(bead: Bead, below_mm: float = 0.0, cells: int = CELLS) -> Field:
@@ -58,12 +59,13 @@ def plan(bead: Bead, below_mm: float = 0.0, cells: int = CELLS) -> Field:
     length = max(2.0 * half, 1.3 * bead.pool_length_mm)
     along = np.linspace(-length, POOL_AHEAD * half, cells)
     aside = np.linspace(-half, half, cells)
+    beside_gap = _beside_gap(bead, aside)
     source = bead.source
     if source is None:
-        return Field(along, aside, np.full((cells, cells), bead.model.start_c))
+        return Field(along, beside_gap, np.full((cells, cells), bead.model.start_c))
     right = source.plan(along, aside[cells // 2 :], below_mm)
     rises = np.concatenate([right[cells % 2 :][::-1], right])
-    return Field(along, aside, bead.model.start_c + rises)
+    return Field(along, beside_gap, bead.model.start_c + rises)
 
 
 def picture_json(bead: Bead, points: int = 60) -> dict[str, object]:
@@ -83,6 +85,11 @@ def picture_json(bead: Bead, points: int = 60) -> dict[str, object]:
             for name, field in views.items()
         },
     }
+
+
+def _beside_gap(bead: Bead, places: Floats) -> Floats:
+    """Return places counted from the weld line where those given are counted from the edge of a gap."""
+    return places + np.sign(places) * bead.model.gap_mm / 2.0
 
 
 def _half_width_mm(bead: Bead) -> float:

@@ -95,7 +95,9 @@ def _paint_track(
     half = scene.track_mm / 2.0 * view.scale
     if half:
         left = QRectF(plate.left(), centre.y() - half, max(0.0, centre.x() - plate.left()), 2.0 * half)
-        painter.fillRect(left, QColor(heat.added))
+        bead = QPainterPath()
+        bead.addRoundedRect(left.adjusted(-2.0 * half, 0.0, 0.35 * half, 0.0), half, half)
+        painter.fillPath(bead, QColor(heat.added))
         for level in (left.top(), left.bottom()):
             line(painter, QPointF(left.left(), level), QPointF(left.right(), level), pen(ink.quiet, 0.8))
         painter.setPen(pen(ink.quiet, 0.7))

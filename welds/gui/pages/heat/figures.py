@@ -5,9 +5,9 @@ import io
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from welds.advice.heat.bead import Range
+from welds.advice.heat.bead import Range, leg_mm
 from welds.advice.heat.calibration import MODEL_ERROR
-from welds.advice.request import Joint, Process, Request
+from welds.advice.request import Joint, Request
 from welds.gui.pages.heat.knobs import Knobs
 from welds.gui.pages.heat.limits import Thresholds
 from welds.gui.pages.heat.live import Readings
@@ -141,6 +141,7 @@ def numbers_csv(shown: Sequence[tuple[str, Knobs, Readings, Thresholds]], facts:
         add(f"{item}, hot end of the error", "mm", [each.high for each in ranges])
     add("root width", "mm", [each.root_width_mm for each in readings])
     add("pool length", "mm", [each.pool_length_mm for each in readings])
+    add("added metal, by the wire feed", "mm2", [each.added_mm2 for each in readings])
     add("heat-affected width to each side", "mm", [each.affected_width_mm for each in readings])
     add("heat-affected above", "degC", [each.affected_c for each in readings])
     add("heat input", "kJ/mm", [each.heat_input_kj_mm for each in readings])
@@ -176,10 +177,12 @@ def _width(readings: Readings, request: Request, units: Units) -> FigureLine:
         return FigureLine("Width on the face", length(wide.middle, units), give_or_take(wide, units))
     half = Range(wide.low / 2.0, wide.middle / 2.0, wide.high / 2.0)
     name = "From the edge" if request.joint in (Joint.OUTSIDE_CORNER, Joint.EDGE) else "From the root"
-    error = give_or_take(half, units)
-    if request.process is Process.MIG and request.joint not in (Joint.OUTSIDE_CORNER, Joint.EDGE):
-        error += "; the added metal fuses more beneath it"
-    return FigureLine(name, f"{length(half.middle, units)} along the face", error)
+    value, error = f"{length(half.middle, units)} along the face", give_or_take(half, units)
+    leg = leg_mm(request.joint, readings.added_mm2)
+    if leg is not None:
+        value = f"{length(half.middle, units)} melted, {length(leg, units)} leg"
+        error += "; the leg is the wire's metal, which fuses more beneath it"
+    return FigureLine(name, value, error)
 
 
 def _deep(found: Range, units: Units) -> str:

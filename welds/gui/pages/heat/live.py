@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from welds.advice.case import make_case
 from welds.advice.equipment import GENERIC, Equipment
-from welds.advice.heat.bead import Bead, HeatSettings, Range, model_of
+from welds.advice.heat.bead import Bead, HeatSettings, Range, leg_mm, model_of
 from welds.advice.heat.calibration import MODEL_ERROR
 from welds.advice.heat.cooling import cooling_time_s
 from welds.advice.heat.hot_metal import hot_metal
@@ -21,13 +21,11 @@ from welds.advice.heat.sharing import members
 from welds.advice.heat.softening import affected_c
 from welds.advice.request import Joint, Request
 from welds.advice.rules.heat_input import PROCESS_FACTOR
-from welds.advice.rules.passes import FILLETS
 from welds.gui.drawing.fused_zone import PieceZones
 from welds.gui.drawing.pool_view import PoolScene
 from welds.gui.pages.heat.limits import Thresholds, distinct, load_line, thresholds_of
 from welds.gui.pages.heat.outlines import Contours
 from welds.physics.arc import heat_input
-from welds.physics.deposition import fillet_leg
 from welds.reference.tables import Tables
 
 Floats = NDArray[np.float64]
@@ -57,6 +55,8 @@ class Readings:
     affected_width_mm: float | None
     heat_input_kj_mm: float
     cooling_t85_s: float | None
+    added_mm2: float | None
+    """Section of the added metal where it is known: the wire of a MIG arc."""
 
     @staticmethod
     def of(bead: Bead) -> "Readings":
@@ -72,6 +72,7 @@ class Readings:
             bead.heat_affected_width_mm,
             bead.heat_input_kj_mm,
             bead.cooling_t85_s,
+            bead.deposited_mm2,
         )
 
 
@@ -86,7 +87,6 @@ class Frame:
     thicknesses_mm: tuple[float, float]
     arm_mm: float
     pool: PoolScene
-    added_mm2: float | None
     readings: Readings
     thresholds: Thresholds
     is_current: bool
@@ -149,7 +149,6 @@ def frame_of(
         (case.first_mm, case.other_mm),
         arm,
         _pool(thin, settings.current_a, readings, limit_c, request.joint),
-        thin.deposited_mm2(settings.current_a) if thin.arc.wire is not None else None,
         readings,
         thresholds,
         is_current,
@@ -234,6 +233,7 @@ def _readings(
         affected,
         heat_kj_mm,
         None,
+        model.deposited_mm2(current_a) if model.arc.wire is not None else None,
     )
 
 
@@ -255,9 +255,7 @@ def _pool(
 ) -> PoolScene:
     long, wide = readings.pool_length_mm, readings.width_mm.middle
     zone = wide / 2.0 + (readings.affected_width_mm or 0.0)
-    track = wide
-    if joint in FILLETS:
-        track = max(wide, 2.0**0.5 * fillet_leg(model.deposited_mm2(current_a)))
+    track = max(wide, 2.0**0.5 * (leg_mm(joint, readings.added_mm2) or 0.0))
     side = _step(SIDES_MM, max(0.9 * wide, 0.65 * track, 4.0 * model.spot_mm, min(1.15 * zone, 1.8 * wide)))
     behind = _step(BEHIND_MM, max(1.15 * long, 1.4 * side))
     ahead = side

@@ -90,6 +90,6 @@ def zone_scene(frame: Frame, units: Units) -> ZoneScene:
         frame.other,
         frame.readings.width_mm.middle,
         frame.readings.root_width_mm,
-        frame.added_mm2,
+        frame.readings.added_mm2,
         units,
     )
