@@ -1,5 +1,7 @@
 """From a request and settings to a bead: what must hold whatever the metal."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
@@ -176,3 +178,39 @@ def test_a_card_that_melts_nothing_is_contradicted_with_both_bands():
     assert said is not None
     assert "stay cold" in said
     assert f"{card.settings['current'].figure.low:.0f} to" in said
+
+
+PLATE = Request(Process.MIG, "low-carbon", 4.0, Joint.BUTT)
+
+
+def test_the_wires_section_is_its_volume_over_the_travel():
+    """By hand: 0.9 mm wire; feed from the card at the same current, which is rounded to 0.1 m/min."""
+    card = advise(replace(PLATE, joint=Joint.TEE), TABLES)
+    start = settings_of(card)
+    feed_mm_s = card.settings["wire_feed"].band.start * 1000.0 / 60.0
+    wire_mm = card.settings["wire_diameter"].value
+    by_hand = np.pi * wire_mm**2 / 4.0 * feed_mm_s / start.travel_mm_s
+    found = bead_of(card.request, start, TABLES)
+    assert found.deposited_mm2 == pytest.approx(by_hand, rel=0.03)
+    assert found.fillet_leg_mm**2 / 2.0 == pytest.approx(found.deposited_mm2)
+
+
+def test_only_a_wire_adds_a_known_section_and_only_a_fillet_has_a_leg():
+    assert bead().deposited_mm2 is None
+    assert bead(PLATE, 150.0, 6.0).deposited_mm2 > 0.0
+    assert bead(PLATE, 150.0, 6.0).fillet_leg_mm is None
+
+
+def test_a_gap_lets_less_current_through_and_counts_in_the_width():
+    """Rows on 3.2 mm and more print a gap for just that reason (tests/published/heat_conditions.py)."""
+    tight, open_ = (bead(replace(PLATE, gap_mm=gap), 150.0, 6.0) for gap in (0.0, 1.5))
+    assert open_.through_current_a < tight.through_current_a
+    assert tight.fused_width_mm < open_.fused_width_mm < tight.fused_width_mm + 1.5
+    root = section(open_).isotherm(open_.model.metal.melting_c)
+    across = np.concatenate(root)[:, 0]
+    assert across.max() - across.min() == pytest.approx(open_.fused_width_mm, rel=0.03)
+
+
+def test_a_gap_no_bead_closes_is_refused():
+    with pytest.raises(InputError, match="0 to 8 mm"):
+        bead(replace(PLATE, gap_mm=9.0), 150.0, 6.0)

@@ -17,12 +17,14 @@ from welds.advice.heat.check import heat_check
 from welds.advice.request import Joint
 from welds.errors import WeldsError
 from welds.gui.drawing.fused_zone import paint_fused_zone
+from welds.gui.drawing.geometry import joint_shape
 from welds.gui.drawing.heat_gauge import GaugeScene, GaugeWords, gauge_x, paint_gauge
 from welds.gui.drawing.heat_ink import LIGHT_HEAT
 from welds.gui.drawing.ink import LIGHT
 from welds.gui.drawing.zone_key import ZoneWords
+from welds.gui.drawing.zone_scene import added_metal
 from welds.gui.engine import load_engine
-from welds.gui.pages.heat.figures import give_or_take
+from welds.gui.pages.heat.figures import figure_lines, give_or_take
 from welds.gui.pages.heat.knobs import BALANCE, CURRENT, FREQUENCY, THICKNESS, TRAVEL, VOLTAGE, knobs_of
 from welds.gui.pages.heat.live import Readings, frame_of
 from welds.gui.pages.heat.outlines import without_straights
@@ -130,6 +132,42 @@ def test_the_outline_in_the_picture_is_as_wide_as_the_figure_says(engine):
     assert 2.0 * half == pytest.approx(frame.readings.width_mm.middle, rel=0.02)
 
 
+def area_mm2(outline):
+    """Shoelace formula."""
+    x, y = np.array(outline).T
+    return abs(float(x @ np.roll(y, 1) - y @ np.roll(x, 1))) / 2.0
+
+
+def shape_of(scene):
+    return joint_shape(scene.joint, scene.first_mm, scene.other_mm, scene.gap_mm, arm_mm=scene.arm_mm)
+
+
+def test_a_mig_fillet_is_drawn_with_the_section_and_the_leg_that_are_told(engine):
+    frame = frame_of(*knobs_of(card_for(engine, POST)).asked, engine.tables)
+    scene = zone_scene(frame, Units.METRIC)
+    (outline,) = added_metal(scene, shape_of(scene))
+    assert area_mm2(outline) == pytest.approx(frame.readings.added_mm2, rel=0.08)  # the face bulges a little
+    leg = max(x for x, _y in outline)
+    told = next(
+        line.value
+        for line in figure_lines(frame.readings, frame.request, Units.METRIC)
+        if "leg" in line.value
+    )
+    assert told.endswith(f"{leg:.1f} mm leg")
+    assert frame.pool.track_mm == pytest.approx(2.0**0.5 * leg, rel=0.01)
+
+
+def test_in_a_gap_the_wire_fills_first_and_the_rest_stands_above(engine):
+    fields = {**POST, "thickness": "4 mm", "joint": "butt", "gap": "1.5 mm"}
+    frame = frame_of(*knobs_of(card_for(engine, fields)).asked, engine.tables)
+    scene = zone_scene(frame, Units.METRIC)
+    filled, cap, *_under = added_metal(scene, shape_of(scene))
+    assert area_mm2(filled) == pytest.approx(1.5 * 4.0)
+    assert area_mm2(filled) + area_mm2(cap) == pytest.approx(frame.readings.added_mm2, rel=0.02)
+    low = replace(scene, added_mm2=3.0)
+    assert area_mm2(added_metal(low, shape_of(low))[0]) == pytest.approx(3.0)
+
+
 def test_heat_input_by_hand(engine):
     """EN 1011-1: k U I / v, k = 0.6 for TIG."""
     knobs = knobs_of(card_for(engine, TANK))
@@ -151,6 +189,21 @@ def test_thresholds_are_worked_out_again_only_where_they_move(engine):
     again = frame_of(*knobs.with_value(TRAVEL, 9.1).asked, engine.tables, hurried, lambda: True)
     assert again.is_current
     assert again.thresholds.through_a > first.thresholds.through_a  # faster needs more
+
+
+@pytest.mark.parametrize("name", [TRAVEL, THICKNESS, VOLTAGE])
+@pytest.mark.parametrize("fields", [TANK, POST], ids=("butt", "mig-tee"))
+def test_limits_stay_true_along_a_drag(engine, fields, name):
+    """One step along a known slope each time; `bead_of` looks for each limit anew."""
+    knobs = knobs_of(card_for(engine, fields))
+    frame = frame_of(*knobs.asked, engine.tables)
+    for step in range(1, 21):
+        moved = knobs.with_value(name, knobs.knobs[name].card * (1.0 + 0.015 * step))
+        frame = frame_of(*moved.asked, engine.tables, frame)
+    full, limits = bead_of(*moved.asked, engine.tables), frame.thresholds
+    assert limits.melts_a == pytest.approx(full.surface_current_a, rel=0.01)
+    assert limits.through_a == pytest.approx(full.through_current_a, rel=0.01)
+    assert limits.falls_a == pytest.approx(full.collapse_current_a, rel=0.01)
 
 
 def test_rings_keep_their_corners_and_lose_the_points_between():

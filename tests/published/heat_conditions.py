@@ -1,23 +1,25 @@
 """Printed conditions for butts welded from one side in one run, beside those of the schedules.
 
-Five tables of reference that stand in operating instructions of arc welding power sources, read in their text:
+Five tables of reference that stand in operating instructions of arc welding power sources, read in their
+text:
 
 A  CO2 welding conditions, solid wire, square groove, without and with copper backing: instructions of a 400 A
    source, WMD078TE0PAA07, sec. 13.1, p. 143
 B  MAG welding conditions, 80 % argon and 20 % carbon dioxide, square groove: instructions of a 350 A source,
    appendix, p. 52
 C  MAG short arc, butt joint, and MIG on aluminium, butt without preparation: instructions of a 350 A source,
-   materials for setting welding conditions, 10.3.2.2 and 10.3.2.3, p. 148; which of the two aluminium tables is the
-   butt's was taken from the order of their captions
+   materials for setting welding conditions, 10.3.2.2 and 10.3.2.3, p. 148; which of the two aluminium
+   tables is the butt's was taken from the order of their captions
 D  CO2, butt without preparation or backing, one layer: instructions of a 500 A source, ch. 10, p. 10-8
-E  TIG welding conditions, stainless steel, direct current, butt, downward: instructions of a 300 A torch and source,
-   OMCTT5621E18, sec. 14.1, p. 54
+E  TIG welding conditions, stainless steel, direct current, butt, downward: instructions of a 300 A torch
+   and source, OMCTT5621E18, sec. 14.1, p. 54
 
 Taken because they print current, travel and, for MIG, gap and voltage; every butt row of each, but for those
 welded from both sides and 12 mm in E, which no single run goes through. They carry no advice: the heat
 model's constants are fitted to them and to the schedules' rows together.
 
-Thickness mm, gap mm, wire mm (0 for TIG; the thinnest where several are printed), amperes, volts, travel cm/min.
+Thickness mm, gap mm, wire mm (0 for TIG; the thinnest where several are printed), amperes, volts, travel
+cm/min.
 """
 
 from collections.abc import Iterator
@@ -166,7 +168,9 @@ def condition_rows(tables: Tables) -> Iterator[HeatRow]:
                 None if row.voltage_v is None else _middle(row.voltage_v),
                 has_bar=sheet.has_bar,
             )
-            yield make_row(tables, f"{sheet.document}-{next(number)}", f"conditions {sheet.document}", request, settings)
+            yield make_row(
+                tables, f"{sheet.document}-{next(number)}", f"conditions {sheet.document}", request, settings
+            )
 
 
 def _middle(ends: Ends) -> float:

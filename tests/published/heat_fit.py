@@ -2,11 +2,11 @@
 
     python -m tests.published.heat_fit
 
-A row asks four questions: does it melt through with a fitting width, does it hold, does half its current stay
-cold, does twice its current fall out. The fit leaves the fewest unanswered; among equals it has the least loss:
-nothing where a question is met with 5 % to spare, growing with the logarithm of what is missing, and the
-same for all that miss by more than 30 % (a row may be wrong). AC rows see the efficiency and the TIG spot,
-other TIG rows the spot, MIG rows the two others; so each part has a grid.
+A row asks four questions: does it melt through with a fitting width, does it hold, does half its current
+stay cold, does twice its current fall out. The fit leaves the fewest unanswered; among equals it has the
+least loss: nothing where a question is met with 5 % to spare, growing with the logarithm of what is
+missing, and the same for all that miss by more than 30 % (a row may be wrong). AC rows see the efficiency
+and the TIG spot, other TIG rows the spot, MIG rows the two others; so each part has a grid.
 """
 
 from collections.abc import Iterable, Mapping

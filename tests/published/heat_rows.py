@@ -134,15 +134,19 @@ def _row(
 
 
 def make_row(
-    tables: Tables, row_id: str, document: str, request: Request, settings: HeatSettings, *, is_ac: bool = False
+    tables: Tables,
+    row_id: str,
+    document: str,
+    request: Request,
+    settings: HeatSettings,
+    *,
+    is_ac: bool = False,
 ) -> HeatRow:
     """Return one printed row as a case for the model."""
     model = model_of(request, settings, tables)
     family = find_metal(tables, request.metal).family
     is_tig = request.process is Process.TIG
-    return HeatRow(
-        row_id, document, family, request.thickness_mm, settings.current_a, model, is_tig, is_ac
-    )
+    return HeatRow(row_id, document, family, request.thickness_mm, settings.current_a, model, is_tig, is_ac)
 
 
 def shares(rows: Iterable[HeatRow]) -> dict[str, float]:

@@ -1,9 +1,9 @@
 """The heat model beside every single-pass butt row that prints current, thickness and travel.
 
 Documents: those named in data/sources.yaml for tig_schedules and mig_schedules, and those of
-tests/published/heat_conditions.py. The constants were fitted to these same rows, so the shares below are a floor
-against losing them, not a score; the score on rows left out is printed by tests/published/heat_fit.py, and a part
-of it is tried here.
+tests/published/heat_conditions.py. The constants were fitted to these same rows, so the shares below are a
+floor against losing them, not a score; the score on rows left out is printed by
+tests/published/heat_fit.py, and a part of it is tried here.
 """
 
 from dataclasses import replace

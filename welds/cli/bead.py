@@ -17,7 +17,8 @@ DESCRIPTION = (
     " weld cools. Conduction only, with its error."
 )
 REQUEST = (
-    *("process", "metal", "thickness", "other_metal", "other_thickness", "joint", "gap", "gas", "wire", "transfer"),
+    *("process", "metal", "thickness", "other_metal", "other_thickness"),
+    *("joint", "gap", "gas", "wire", "transfer"),
 )
 _BACKINGS = ("none", "bar")
 _NUMBERS = {

@@ -164,7 +164,8 @@ def _age_grid(
 ) -> tuple[Floats, Floats]:
     """Return ages and the seconds each stands for: a trapezoidal rule, evenly spaced in a smooth variable.
 
-    Kept, because neither power nor depth of the heat changes it: a search for a current asks for one many times.
+    Kept, because neither power nor depth of the heat changes it: a search for a current asks for one many
+    times.
     """
     youngest = YOUNGEST * min(radius, thickness) ** 2 / alpha
     oldest = OLDEST * (4.0 * alpha / speed**2 + radius / speed)

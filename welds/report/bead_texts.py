@@ -10,6 +10,7 @@ SCHEMA = "welds.bead/1"
 
 def bead_json(bead: Bead) -> dict[str, object]:
     """Return the bead as the contract has it, always metric, with the bands the model's error makes."""
+    efficiency = bead.efficiency
     found: dict[str, object] = {
         "schema": SCHEMA,
         "fused_width_mm": round(bead.fused_width_mm, 2),
@@ -23,7 +24,7 @@ def bead_json(bead: Bead) -> dict[str, object]:
         "bands": {
             "fused_width_mm": _band(bead.width_mm),
             "fused_depth_mm": _band(bead.depth_mm),
-            "efficiency": [bead.efficiency.low, bead.efficiency.middle, bead.efficiency.high],
+            "efficiency": [round(each, 3) for each in (efficiency.low, efficiency.middle, efficiency.high)],
             "current_a": {
                 "melts": round(bead.surface_current_a, 1),
                 "melts_through": round(bead.through_current_a, 1),

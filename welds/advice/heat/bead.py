@@ -39,6 +39,9 @@ Floats = NDArray[np.float64]
 ROOM_C = 20.0
 HOTTEST_START_C = 400.0
 SLOWEST_MM_S, QUICKEST_MM_S = 0.2, 200.0
+WIDEST_GAP = 2.0
+"""Gap, in thicknesses, beyond which no bead closes: printed rows go to 1.5, and that on backing."""
+
 BAR_W_M2K = 2000.0
 """What a clamped metal bar behind the joint draws off, per area: a trend only, bars vary tenfold."""
 
@@ -230,7 +233,7 @@ def _wire(case: Case) -> WireHeat:
     if not kin:
         raise NotCoveredError(f"{transfer} on {case.family}", "too few rows print a wire feed")
     law = seams.melt_laws[kin[0]]
-    diameter = case.request.wire_diameter_mm or usual_wire_mm(seams, kin[0], case.effective_mm)
+    diameter = case.request.wire_diameter_mm or usual_wire_mm(case.tables, kin[0], case.effective_mm)
     return WireHeat(diameter, EXTENSION_MM[transfer], law.arc_mm3_as, law.resistance_mm4_a2s)
 
 
@@ -263,7 +266,9 @@ def _trends(case: Case, settings: HeatSettings) -> tuple[str, ...]:
 def _check(case: Case, settings: HeatSettings) -> None:
     if case.request.joint is Joint.PLUG:
         raise NotCoveredError("plug", "a plug weld does not travel, and the heat picture is of a seam", "lap")
+    widest = WIDEST_GAP * case.thin_mm
     limits = (
+        ("gap", case.request.gap_mm, 0.0, widest, "mm"),
         ("current", settings.current_a, 1.0, LOAD_LINE_LIMIT_A, "A"),
         ("travel", settings.travel_mm_s, SLOWEST_MM_S, QUICKEST_MM_S, "mm/s"),
         ("voltage", settings.voltage_v, 5.0, 60.0, "V"),

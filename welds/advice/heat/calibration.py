@@ -1,13 +1,13 @@
 """The constants that were fitted, what they were fitted to, and the error that is left.
 
-All were fitted together to single-pass butts that print current, thickness and travel: 58 rows of tig_schedules and
-mig_schedules and 50 rows of five tables of welding conditions; tests/published/heat_fit.py fits them anew, also
-with each document left out, and prints the scores that DEVELOPERS.md shows. None depends on a row, a document, a
-metal or a thickness.
+All were fitted together to single-pass butts that print current, thickness and travel: 58 rows of
+tig_schedules and mig_schedules and 50 rows of five tables of welding conditions;
+tests/published/heat_fit.py fits them anew, also with each document left out, and prints the scores that
+DEVELOPERS.md shows. None depends on a row, a document, a metal or a thickness.
 
-What fails: titanium, usually welded on chilled copper, which the model does not see; sheet of 1 mm and less at
-twice its small current, which the model holds up for too long; short circuit on 6.3 mm, where the heat printed
-cannot melt a thickness wide.
+What fails: titanium, usually welded on chilled copper, which the model does not see; sheet of 1 mm and less
+at twice its small current, which the model holds up for too long; short circuit on 6.3 mm, where the heat
+printed cannot melt a thickness wide.
 """
 
 from dataclasses import dataclass

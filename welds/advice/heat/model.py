@@ -66,8 +66,8 @@ class HeatModel:
     start_c: float
     bar_w_m2k: float = 0.0
     gap_mm: float = 0.0
-    """Root gap of a butt. By symmetry each side is half of a plate whose middle is its own edge; the wire, whose
-    heat of melting is taken off already, fills what is between."""
+    """Root gap of a butt. By symmetry each side is half of a plate whose middle is its own edge; the wire,
+    whose heat of melting is taken off already, fills what is between."""
     fitted: Fitted = FITTED
 
     @property
@@ -120,8 +120,8 @@ class HeatModel:
     def heat_depth_mm(self, current_a: float) -> float:
         """Return how deep the heat lands, as a standard deviation.
 
-        On the dent; the share of the spot that falls into the gap lands on the edges, evenly over the thickness, and
-        what is even over t has a mean square depth of t^2 / 3.
+        On the dent; the share of the spot that falls into the gap lands on the edges, evenly over the
+        thickness, and what is even over t has a mean square depth of t^2 / 3.
         """
         into_gap = erf(self.gap_mm / (8.0**0.5 * self.spot_mm))
         dent = min(self.dent_mm(current_a), DEEPEST * self.thickness_mm)

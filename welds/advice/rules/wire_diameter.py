@@ -1,9 +1,10 @@
 """Wire diameter."""
 
 from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
 
 from welds.advice.case import Case, SoFar
-from welds.advice.mig_seams import Bench, MigSeams, build_mig_seams, thickness_of, wire_of
+from welds.advice.mig_seams import Bench, build_mig_seams, thickness_of, wire_of
 from welds.advice.pooling import BANDWIDTH
 from welds.advice.setting import Choice, Reason, Setting
 from welds.advice.sizes import holds, nearest_size
@@ -11,7 +12,9 @@ from welds.advice.words import joined
 from welds.errors import InputError
 from welds.quantities.sizes import WIRE
 from welds.reference.basis import Basis
+from welds.reference.schedules import MigSchedule
 from welds.reference.settings import WireRange
+from welds.reference.tables import Tables
 
 LARGEST_MM = 1.6
 """What a bench machine feeds."""
@@ -48,9 +51,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
             )
         reason = Reason("the wire on the machine")
     else:
-        usual = usual_wire_mm(
-            case.tables.derived(build_mig_seams), Bench(case.family, transfer), case.effective_mm
-        )
+        usual = usual_wire_mm(case.tables, Bench(case.family, transfer), case.effective_mm)
         size = nearest_size(usual, sold, _on_hand(case, str(so_far["wire"].value)))
         rated = [each for each in ranges if each.wire_mm == size]
         best = min(rated, key=lambda each: each.basis.rank)
@@ -81,14 +82,25 @@ def _on_hand(case: Case, metal: str) -> frozenset[float]:
     return frozenset(each for each in stocked if holds(fed, each)) or fed
 
 
-def usual_wire_mm(seams: MigSeams, bench: Bench, thickness_mm: float) -> float:
+def usual_wire_mm(tables: Tables, bench: Bench, thickness_mm: float) -> float:
     """Return the wire with most votes among rows at or below the thickness, so that it never shrinks."""
+    steps = tables.derived(_usual_wires)[bench]
+    below = [wire for step, wire in steps if step <= thickness_mm * 1.02]
+    return below[-1] if below else steps[0][1]
+
+
+def _usual_wires(tables: Tables) -> Mapping[Bench, tuple[tuple[float, float], ...]]:
+    seams = tables.derived(build_mig_seams)
+    return {bench: tuple(_wire_steps(bench, rows)) for bench, rows in seams.rows.items()}
+
+
+def _wire_steps(bench: Bench, rows: Sequence[MigSchedule]) -> Iterator[tuple[float, float]]:
+    """Yield each thickness of the rows with the wire that is usual from there on."""
     usual = 0.0
     largest = USUAL_LARGEST_MM.get(bench.family, LARGEST_MM)
-    steps = sorted({thickness_of(row) for row in seams.rows[bench]})
-    for step in [each for each in steps if each <= thickness_mm * 1.02] or steps[:1]:
+    for step in sorted({thickness_of(row) for row in rows}):
         votes = Counter[float]()
-        for row in seams.rows[bench]:
+        for row in rows:
             wire = wire_of(row)
             distance = abs(thickness_of(row) - step) / step
             if wire is not None and wire <= largest and distance <= BANDWIDTH:
@@ -96,4 +108,4 @@ def usual_wire_mm(seams: MigSeams, bench: Bench, thickness_mm: float) -> float:
         if votes:
             most = max(votes.values())
             usual = max(usual, *(wire for wire, count in votes.items() if count == most))
-    return usual or largest
+        yield step, usual or largest

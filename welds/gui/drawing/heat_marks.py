@@ -16,7 +16,7 @@ Line = NDArray[np.float64]
 def on_painter(points: Line, view: View) -> QPolygonF:
     """Return a line of many points as Qt draws it."""
     pixels = points * (view.scale, -view.scale) + (view.left, view.base)
-    return QPolygonF([QPointF(x, y) for x, y in pixels.tolist()])
+    return QPolygonF(list(map(QPointF, *pixels.T.tolist())))
 
 
 def paint_scale_bar(painter: QPainter, corner: QPointF, scale: float, units: Units, ink: Ink) -> None:

@@ -98,8 +98,9 @@ def _paint_track(
         bead = QPainterPath()
         bead.addRoundedRect(left.adjusted(-2.0 * half, 0.0, 0.35 * half, 0.0), half, half)
         painter.fillPath(bead, QColor(heat.added))
+        straight_to = max(left.left(), left.right() - 0.65 * half)
         for level in (left.top(), left.bottom()):
-            line(painter, QPointF(left.left(), level), QPointF(left.right(), level), pen(ink.quiet, 0.8))
+            line(painter, QPointF(left.left(), level), QPointF(straight_to, level), pen(ink.quiet, 0.8))
         painter.setPen(pen(ink.quiet, 0.7))
         painter.setBrush(NO_BRUSH)
         step, reach = RIPPLE * 2.0 * half, 0.7 * half

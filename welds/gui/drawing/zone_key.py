@@ -22,7 +22,14 @@ class ZoneWords:
 
 
 def paint_key(
-    painter: QPainter, inner: QRectF, ink: Ink, heat: HeatInk, words: ZoneWords, *, has_kept: bool, knows_added: bool
+    painter: QPainter,
+    inner: QRectF,
+    ink: Ink,
+    heat: HeatInk,
+    words: ZoneWords,
+    *,
+    has_kept: bool,
+    knows_added: bool,
 ) -> float:
     """Write what the colours and lines mean at the foot and return the height that takes."""
     metrics = QFontMetricsF(painter.font())

@@ -43,8 +43,8 @@ def grounds_text(bead: Bead, tables: Tables, units: Units) -> str:
         " the wire takes is left out of the plate; for TIG, corner and edge it is drawn at a usual size.",
         "",
         "HOW GOOD IT IS",
-        f"- Error: {MODEL_ERROR:.0%} in the heat is typical. Two rows in three of the printed schedules lie"
-        " this near. The dotted lines and the smeared borders of the gauge show it.",
+        f"- Error: {MODEL_ERROR:.0%} in the heat is typical. Two in three of 108 printed butts lie this near."
+        " The dotted lines and the smeared borders of the gauge show it.",
         "- Fitted, once for all metals, on printed single-pass butt rows: AC efficiency"
         f" {FITTED.ac_efficiency:g} (give or take {AC_SPREAD:g}; published values lie lower), spot"
         f" {FITTED.tig_spot_mm:g} mm for TIG and {FITTED.mig_spot_mm:g} mm for MIG, dent of a MIG arc"
@@ -64,6 +64,12 @@ def grounds_text(bead: Bead, tables: Tables, units: Units) -> str:
         "",
         "To think with, not a procedure. Try it on scrap of the same metal and thickness, cut it and look.",
     ]
+    if model.gap_mm:
+        parts.insert(
+            5,
+            "- Gap: the wire fills it, both edges melt back beside it, and the part of the spot that falls"
+            " into it heats them over the whole thickness.",
+        )
     if model.start_c > 25.0:
         warm = show(model.start_c, "degC", "preheat", units)
         parts.insert(3, f"- The parts start at {warm}.")

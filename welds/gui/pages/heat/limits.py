@@ -2,22 +2,32 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from functools import partial
 from math import exp, log
 from typing import Protocol
 
 from welds.advice.heat.model import HeatModel
 
 NEAR_ENOUGH = 0.004
+A_STEP = 0.025
+"""Share off its limit, as a logarithm, up to which one step along a known slope is as good as a search: the
+slope hardly bends over it."""
+
 STEPS = 7
 
 
 @dataclass(frozen=True, slots=True)
 class Thresholds:
-    """Currents at which the face melts, the piece melts through, the pool falls out."""
+    """Currents at which the face melts, the piece melts through, the pool falls out.
+
+    `slopes` say how fast, both as logarithms, the share of each limit grows with the current there; 0 where
+    that is not known.
+    """
 
     melts_a: float
     through_a: float
     falls_a: float
+    slopes: tuple[float, float, float] = (0.0, 0.0, 0.0)
 
 
 class Known(Protocol):
@@ -63,34 +73,44 @@ def thresholds_of(
         return before.thresholds, False
     guess = before.thresholds if before is not None else Thresholds(0.0, 0.0, 0.0)
     melts = max(
-        _near(lambda a, each=each: _share(each, a, 0.0), guess.melts_a) or each.surface_current_a()  # type: ignore[misc]
+        _near(partial(_share, each, 0.0), guess.melts_a, guess.slopes[0]) or (each.surface_current_a(), 0.0)
         for each in distinct(first, other)
     )
-    through = _near(lambda a: _share(thin, a, thin.thickness_mm), guess.through_a) or thin.through_current_a()
-    falls = _near(thin.collapse, guess.falls_a) or thin.collapse_current_a()
-    return Thresholds(melts, through, max(falls, through)), True
+    root = partial(_share, thin, thin.thickness_mm)
+    through = _near(root, guess.through_a, guess.slopes[1]) or (thin.through_current_a(), 0.0)
+    falls = _near(thin.collapse, guess.falls_a, guess.slopes[2]) or (thin.collapse_current_a(), 0.0)
+    slopes = (melts[1], through[1], falls[1])
+    return Thresholds(melts[0], through[0], max(falls[0], through[0]), slopes), True
 
 
-def _share(model: HeatModel, current_a: float, below_mm: float) -> float:
+def _share(model: HeatModel, below_mm: float, current_a: float) -> float:
     source = model.source(current_a)
     return source.peak_rise(below_mm) / model.melting_rise_k if source else 0.0
 
 
-def _near(share_of_limit: Callable[[float], float], guess_a: float) -> float | None:
-    """Return the current at which a share reaches one, by secants from a guess; None where that fails."""
+def _near(
+    share_of_limit: Callable[[float], float], guess_a: float, known_slope: float
+) -> tuple[float, float] | None:
+    """Return the current at which a share reaches one, and the slope there; None where that fails.
+
+    By secants from a guess; one step where the slope is known and the guess is near.
+    """
     if guess_a <= 0.0:
         return None
     place, share = log(guess_a), share_of_limit(guess_a)
-    slope = 1.0
+    slope = known_slope or 1.0
     for _step in range(STEPS):
         if share <= 0.0:
             return None
-        if abs(log(share)) < NEAR_ENOUGH * slope:
-            return exp(place)
-        ahead = place - log(share) / slope
+        off = log(share)
+        if known_slope and abs(off) < A_STEP:
+            return exp(place - off / known_slope), known_slope
+        if abs(off) < NEAR_ENOUGH * slope:
+            return exp(place), slope
+        ahead = place - off / slope
         ahead_share = share_of_limit(exp(ahead))
         if ahead_share <= 0.0:
             return None
-        slope = min(max((log(ahead_share) - log(share)) / (ahead - place), 0.3), 8.0)
+        known_slope = slope = min(max((log(ahead_share) - off) / (ahead - place), 0.3), 8.0)
         place, share = ahead, ahead_share
     return None

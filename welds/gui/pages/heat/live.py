@@ -21,8 +21,8 @@ from welds.advice.heat.sharing import members
 from welds.advice.heat.softening import affected_c
 from welds.advice.request import Joint, Request
 from welds.advice.rules.heat_input import PROCESS_FACTOR
-from welds.gui.drawing.fused_zone import PieceZones
 from welds.gui.drawing.pool_view import PoolScene
+from welds.gui.drawing.zone_scene import PieceZones
 from welds.gui.pages.heat.limits import Thresholds, distinct, load_line, thresholds_of
 from welds.gui.pages.heat.outlines import Contours
 from welds.physics.arc import heat_input

@@ -14,7 +14,6 @@ from welds.gui.engine import Engine
 from welds.gui.pages.heat.figures import numbers_csv
 from welds.gui.pages.heat.grounds import grounds_text
 from welds.gui.pages.heat.knobs import Knob, Knobs, knobs_of
-from welds.gui.pages.heat.limits import Thresholds
 from welds.gui.pages.heat.live import Frame, Readings, frame_of
 from welds.gui.pages.heat.runner import NewestRunner
 from welds.gui.pages.heat.scenes import Kept, Picture, make_picture
@@ -257,10 +256,11 @@ class HeatPresenter(QObject):
                 if self._frame is not None:
                     self._frame = replace(
                         self._frame,
-                        thresholds=Thresholds(
-                            result.bead.surface_current_a,
-                            result.bead.through_current_a,
-                            result.bead.collapse_current_a,
+                        thresholds=replace(
+                            self._frame.thresholds,
+                            melts_a=result.bead.surface_current_a,
+                            through_a=result.bead.through_current_a,
+                            falls_a=result.bead.collapse_current_a,
                         ),
                     )
                 self._disagrees = (self._card, result.disagrees)

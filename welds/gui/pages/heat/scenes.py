@@ -3,9 +3,10 @@
 from dataclasses import dataclass, replace
 
 from welds.advice.heat.calibration import MODEL_ERROR
-from welds.gui.drawing.fused_zone import ZoneScene
+from welds.advice.request import Joint
 from welds.gui.drawing.heat_gauge import GaugeScene
 from welds.gui.drawing.pool_view import PoolScene
+from welds.gui.drawing.zone_scene import ZoneScene
 from welds.gui.pages.heat.figures import FigureLine, Verdict, figure_lines, limits_line, verdict
 from welds.gui.pages.heat.knobs import CURRENT, Knobs
 from welds.gui.pages.heat.live import Frame, Readings
@@ -80,11 +81,12 @@ def _gauge(frame: Frame, knobs: Knobs, kept: Kept | None) -> GaugeScene:
 def zone_scene(frame: Frame, units: Units) -> ZoneScene:
     """Return the section of one setting."""
     first_mm, other_mm = frame.thicknesses_mm
+    joint, gap_mm = frame.request.joint, frame.request.gap_mm
     return ZoneScene(
-        frame.request.joint,
+        joint,
         first_mm,
         other_mm,
-        min(frame.request.gap_mm, first_mm),
+        gap_mm if joint is Joint.BUTT else min(gap_mm, first_mm),
         frame.arm_mm,
         frame.first,
         frame.other,
