@@ -1,13 +1,13 @@
 #!/bin/sh
 # Installs a Debian package in a clean root and starts it there: one card, one painted window. Needs root and debootstrap.
-# try_deb.sh PACKAGE [SUITE [MIRROR]]
+# try_deb.sh PACKAGE [SUITE [MIRROR]]; the mirror is the one that this system's packages come from.
 set -eu
 
 [ $# -ge 1 ] && [ -f "$1" ] || { echo "welds: name the package: try_deb.sh dist/welds_VERSION_ARCH.deb" >&2; exit 2; }
 [ "$(id -u)" = 0 ] || { echo "welds: a clean root can be made by root only" >&2; exit 2; }
 command -v debootstrap >/dev/null || { echo "welds: debootstrap is needed: apt-get install debootstrap" >&2; exit 2; }
 suite=${2:-bookworm}
-mirror=${3:-http://deb.debian.org/debian}
+mirror=${3:-$(apt-get indextargets --format '$(SITE)' 'Identifier: Packages' | head -n 1)}
 
 clean=$(mktemp -d)
 undo() {
