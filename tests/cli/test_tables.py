@@ -48,6 +48,22 @@ def test_sources(welds, tables) -> None:
     assert len(welds("tables", "sources", "--json").json) == len(tables.sources)
 
 
+def test_one_source_with_its_address_and_what_rests_on_it(welds) -> None:
+    out = welds("tables", "sources", "NIMI_WELDER_TT_191").out
+    assert "tig_schedules (14 printed)" in " ".join(out.split())
+    assert "http://nimi.co.in" in out
+    (found,) = welds("tables", "sources", "NIMI_WELDER_TT_191", "--json").json
+    assert {"where": "tig_schedules", "basis": "printed", "count": 14} in found["rests_on_it"]
+    assert found["url"] in out
+    assert "cautions (1 printed)" in " ".join(welds("tables", "sources", "HSE-DRUM").out.split())
+
+
+def test_a_source_that_is_not_listed(welds) -> None:
+    result = welds("tables", "sources", "NIMI_WELDER_TT_19")
+    assert result.code == 2
+    assert result.complaint.endswith("nearest: NIMI_WELDER_TT_191")
+
+
 def test_check_of_the_shipped_tables(welds) -> None:
     result = welds("tables", "check")
     assert (result.code, result.out) == (0, "no faults found\n")
@@ -95,7 +111,7 @@ def test_own_folder_is_checked_too(welds, own_folders) -> None:
         (("show",), 2, "a table's name"),
         (("show", "metal"), 2, "nearest: metals"),
         (("list", "metals"), 2, "nothing more"),
-        (("sources", "x"), 2, "nothing more"),
+        (("sources", "x"), 2, "an id that"),
         (("show", "metals", "more"), 2, "more"),
         (("check", "no-such-folder"), 4, "no-such-folder"),
         (("list", "--units", "feet"), 2, "--units"),

@@ -38,6 +38,8 @@ class Score:
     metal: str
     joint: str
     row_id: str
+    thickness_mm: float
+    position: str
     printed: tuple[float, float]
     advised: tuple[float, float, float]
     is_published: bool
@@ -70,6 +72,13 @@ def mig_rows(tables: Tables) -> Iterator[MigSchedule]:
     return (row for row in tables.records(MigSchedule) if row.use == "pooled")
 
 
+def position_of(row: TigSchedule | MigSchedule) -> str:
+    """Return the position to ask for: flat where the row holds for it or names none."""
+    if isinstance(row, TigSchedule):
+        return row.position or "PA"
+    return "PA" if not row.positions or "PA" in row.positions else row.positions[0]
+
+
 def tig_request(row: TigSchedule) -> Request:
     """Return the request that asks for the row's own case."""
     return Request(
@@ -77,7 +86,7 @@ def tig_request(row: TigSchedule) -> Request:
         METAL[material_of(row.family, row.group)],
         row.thickness_mm,
         Joint(row.joint),
-        row.position or "PA",
+        position_of(row),
         hand=Hand.UNHURRIED if row.hand == "any" else Hand(row.hand),
         gas="helium" if row.gas == "helium" else None,
     )
@@ -86,13 +95,12 @@ def tig_request(row: TigSchedule) -> Request:
 def mig_request(row: MigSchedule) -> Request:
     """Return the request that asks for the row's own case, wire, transfer and gas pinned."""
     wire = wire_of(row)
-    position = "PA" if not row.positions or "PA" in row.positions else row.positions[0]
     return Request(
         Process.MIG,
         METAL[row.family],
         thickness_of(row),
         Joint(row.joint),
-        position,
+        position_of(row),
         other_thickness_mm=row.bottom_mm,
         gas=row.gas or None,
         wire_diameter_mm=nearest_size(wire, list(WIRE)) if wire else None,
@@ -150,6 +158,8 @@ def _score(
         row.family,
         row.joint,
         row.row_id,
+        request.thickness_mm,
+        request.position,
         (printed[0], printed[1]),
         (band.low, band.start, band.high),
         row.basis.is_published,
@@ -200,6 +210,8 @@ def _left_out(process: str, row, thickness_mm: float, factor: float, reading) ->
         row.family,
         row.joint,
         row.row_id,
+        thickness_mm,
+        position_of(row),
         (row.current_min_a, row.current_max_a),
         (reading.low * factor, reading.middle * factor, reading.high * factor),
         row.basis.is_published,

@@ -1,8 +1,8 @@
 """Fillers by goal for single aluminium alloys, as a textbook prints them.
 
-G. Mathers, The Welding of Aluminium and its Alloys, Woodhead Publishing 2002, table 3.3, p. 49: for each
-parent alloy the filler for highest strength, best ductility, salt-water corrosion resistance, least cracking
-tendency and colour match after anodising.
+G. Mathers, The Welding of Aluminium and its Alloys, Woodhead Publishing 2002, table 3.3, p. 49 [MATHERS]:
+for each parent alloy the filler for highest strength, best ductility, salt-water corrosion resistance,
+least cracking tendency and colour match after anodising.
 """
 
 import pytest

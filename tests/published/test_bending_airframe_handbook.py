@@ -1,4 +1,4 @@
-"""FAA-H-8083-31, Aviation maintenance technician handbook - airframe, chapter 4: a channel, step by step.
+"""[FAA-8083-31] Aviation maintenance technician handbook - airframe, chapter 4: a channel, step by step.
 
 0.040 in sheet, inside radius 0.16 in (chart column 0.156), outside dimensions 1.00, 2.00 and 1.00 in, two
 bends of 90 degrees. Lengths in inches; every expected figure is the handbook's, to the digits it prints.

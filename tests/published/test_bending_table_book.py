@@ -1,7 +1,7 @@
-"""Technical drawing textbook, section 16.8, page 206, and the compensation table of table books.
+"""Technical drawing textbook, section 16.8, page 206 [WESTERMANN], and the compensation table of table books.
 
 The first example was read in print. The table's values (one decimal, DIN 6935, opening angle 90 degrees) and
-the example of three legs are from memory of table books, as data/sources.yaml says of DIN6935-Q.
+the example of three legs are from memory of table books, as data/sources.yaml says of [DIN6935-Q].
 """
 
 import pytest

@@ -1,8 +1,8 @@
 """Cup numbers: the number counts sixteenths of an inch.
 
-Common practice, no published source. An independent copy of the bores, in mm, from a Chinese welding handbook
-(Welding Handbook, vol. 1, 2nd ed., pp. 142 and 149, quoted): 6.4, 8, 9.5, 11.1 and 12.7 to 13 for the numbers
-4, 5, 6, 7 and 8.
+Common practice, no published source [COMMON_PRACTICE]. An independent copy of the bores, in mm, from a
+Chinese welding handbook ([CN_WELDING_HB_V1_E2] pp. 142 and 149, quoted): 6.4, 8, 9.5, 11.1 and 12.7 to 13
+for the numbers 4, 5, 6, 7 and 8.
 """
 
 import pytest

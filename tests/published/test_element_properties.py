@@ -3,8 +3,9 @@
 periodictable 2.1.0 (densities and masses) and mendeleev 1.3.0 (melting points, conductivities, specific
 heats, heats of fusion). Both libraries collect their values from handbooks of chemistry and physics.
 
-The catalogue takes no figure from periodictable. From mendeleev it takes one, the specific heat of titanium,
-which is therefore only a check that it was copied right; its latent heats come from a third library.
+The catalogue takes no figure from periodictable. From mendeleev [PY-MEND] it takes one, the specific heat
+of titanium, which is therefore only a check that it was copied right; its latent heats come from a third
+library.
 """
 
 from functools import cache

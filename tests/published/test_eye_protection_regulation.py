@@ -1,10 +1,12 @@
 """Filter shades as the United States regulation prints them, and the comfort column beside it.
 
-29 CFR 1910.133(a)(5), "Filter lenses for protection against radiant energy": operation, arc current in
-amperes, minimum protective shade. Read in the regulation. The printed bands are "less than 60", "60-160",
-"160-250" and so on: their edges touch, and a current on an edge is here given the darker of the two bands.
+[OSHA-1910.133] 29 CFR 1910.133(a)(5), "Filter lenses for protection against radiant energy": operation, arc
+current in amperes, minimum protective shade. Read in the regulation. The printed bands are "less than 60",
+"60-160", "160-250" and so on: their edges touch, and a current on an edge is here given the darker of the
+two bands.
 
-ANSI Z49.1 (2012), lens shade guide, suggested shade for comfort: quoted from copies of the guide.
+[ANSI-Z49.1] ANSI Z49.1 (2012), lens shade guide, suggested shade for comfort: quoted from copies of the
+guide.
 """
 
 import pytest

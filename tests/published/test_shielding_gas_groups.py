@@ -1,9 +1,9 @@
 """Groups of shielding gases.
 
-ISO 14175:1997, Table 2, read in the national edition DSTU ISO 14175: group, shares in percent of volume. A
-share is printed as "> 0 to 5", so it lies above the lower limit and up to the upper one. The edition of 2008
-is recalled, not read; it parts M21 of 1997 into M20 (5 to 15 % CO2) and M21 (15 to 25 %), and starts its
-lowest bands at 0.5 %.
+ISO 14175:1997, Table 2, read in the national edition [DSTU_ISO_14175_T2]: group, shares in percent of
+volume. A share is printed as "> 0 to 5", so it lies above the lower limit and up to the upper one. The
+edition of 2008 [ISO_14175_2008_MEM] is recalled, not read; it parts M21 of 1997 into M20 (5 to 15 % CO2)
+and M21 (15 to 25 %), and starts its lowest bands at 0.5 %.
 """
 
 from itertools import combinations

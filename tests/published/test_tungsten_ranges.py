@@ -1,8 +1,8 @@
 """Current ranges of zirconiated tungsten on square-wave alternating current, as printed.
 
-G. Mathers, The Welding of Aluminium and its Alloys, Woodhead, 2002, Table 6.4, p. 109: electrode diameter in
-mm, current range in amperes, balanced square wave, argon. Beside it for comparison, recalled and not read:
-ISO 6848, informative annex, oxide electrodes on alternating current.
+G. Mathers, The Welding of Aluminium and its Alloys, Woodhead, 2002, Table 6.4, p. 109 [MATHERS_2002_T6_4]:
+electrode diameter in mm, current range in amperes, balanced square wave, argon. Beside it for comparison,
+recalled and not read: [ISO_6848] informative annex, oxide electrodes on alternating current.
 """
 
 from itertools import pairwise

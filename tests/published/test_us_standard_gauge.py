@@ -1,9 +1,9 @@
 """The sheet gauge that United States law prints, in full.
 
-United States Code, Title 15, section 206, standard gauge for sheet and plate iron and steel (1893): number of
-gauge, approximate thickness in fractions of an inch, weight per square foot in ounces avoirdupois.
-Gauges 7/0 to 21 were read in the statute (the fractions of 7/0 to 2 noted down from memory); the copy was cut
-off at 22, so the rest is from memory.
+United States Code, Title 15, section 206, standard gauge for sheet and plate iron and steel (1893)
+[USC15-206]: number of gauge, approximate thickness in fractions of an inch, weight per square foot in
+ounces avoirdupois. Gauges 7/0 to 21 were read in the statute (the fractions of 7/0 to 2 noted down from
+memory); the copy was cut off at 22, so the rest is from memory.
 """
 
 from fractions import Fraction

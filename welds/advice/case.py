@@ -13,6 +13,7 @@ from welds.errors import InputError, NotCoveredError
 from welds.reference.fillers import FillerChoice, filler_choice
 from welds.reference.metals import Metal, find_metal
 from welds.reference.positions import find_position
+from welds.reference.schedules import MigSchedule
 from welds.reference.tables import Tables
 
 THINNEST_MM, THICKEST_MM = 0.2, 80.0
@@ -94,7 +95,9 @@ def make_case(request: Request, tables: Tables, equipment: Equipment) -> Case:
         raise InputError("length", f"{request.length_mm:g} mm", "above 0 to 1000 m")
     if request.process is Process.TIG and request.joint is Joint.PLUG:
         fits = ", ".join(joint for joint in Joint if joint is not Joint.PLUG)
-        raise InputError("joint", "plug with tig", f"{fits}; plug with mig", "plug with mig")
+        has_mig = any(row.family == first.family for row in tables.records(MigSchedule))
+        allowed, near = (f"{fits}; plug with mig", "plug with mig") if has_mig else (fits, "lap")
+        raise InputError("joint", "plug with tig", allowed, near)
     for metal in (first, other):
         if not metal.is_weldable:
             raise NotCoveredError(metal.name, metal.refusal)

@@ -6,6 +6,7 @@ import io
 import sys
 import textwrap
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import asdict
 from pathlib import Path
 
 from welds.cli.arguments import Parser, add_common
@@ -13,9 +14,11 @@ from welds.cli.output import print_json, print_text, unavailable
 from welds.cli.session import check_common, open_session
 from welds.errors import InputError, ReferenceDataError, nearest
 from welds.reference.basis import Basis
+from welds.reference.sources import Source
 from welds.reference.tables import Row, Table
+from welds.reference.uses import Use, uses_of_sources
 
-DESCRIPTION = "The reference tables: list, show NAME, check [DIR], sources."
+DESCRIPTION = "The reference tables: list, show NAME, check [DIR], sources [ID]."
 _WIDTH, _CELL = 100, 28
 
 
@@ -23,7 +26,7 @@ def run(argv: Sequence[str]) -> int:
     """Run the named action and return its exit code."""
     parser = Parser("welds tables", DESCRIPTION)
     parser.add_argument("action", nargs="?", help=", ".join(_ACTIONS))
-    parser.add_argument("name", nargs="?", help="a table's name, or a folder for check")
+    parser.add_argument("name", nargs="?", help="a table's name, a folder for check, a source's id")
     parser.add_argument("--csv", action="store_true", help="with show: every column, as CSV")
     add_common(parser)
     options = parser.read(argv)
@@ -90,17 +93,25 @@ def _check(options: argparse.Namespace) -> int:
 
 
 def _sources(options: argparse.Namespace) -> None:
-    _no_name(options)
-    sources = open_session(options).tables.sources.values()
+    tables = open_session(options).tables
+    if options.name and options.name not in tables.sources:
+        near = nearest(options.name, tables.sources)
+        raise InputError("source", options.name, "an id that `welds tables sources` lists", near)
+    uses = tables.derived(uses_of_sources)
+    chosen = [tables.sources[options.name]] if options.name else tables.sources.values()
     if options.json:
-        fields = ("id", "citation", "publisher", "year", "status", "how_read", "caution")
-        print_json([{name: getattr(source, name) for name in fields} for source in sources])
+        print_json([_source_json(source, uses[source.id]) for source in chosen])
         return
-    for source in sources:
-        text = f"{source.id}: {source.citation}. Read: {source.how_read}." + (
-            f" Caution: {source.caution}." if source.caution else ""
-        )
-        print_text("\n".join(textwrap.wrap(text, _WIDTH, subsequent_indent="    ")))
+    for source in chosen:
+        resting = ", ".join(f"{use.where} ({use.count} {use.basis})" for use in uses[source.id])
+        parts = {"Read": source.how_read, "Caution": source.caution, "Rests on it": resting}
+        said = [f"{name}: {text.rstrip('.')}." for name, text in parts.items() if text]
+        lines = textwrap.wrap(" ".join([f"{source.id}: {source.citation}.", *said]), _WIDTH - 4)
+        print_text("\n    ".join([*lines, source.url] if source.url else lines))
+
+
+def _source_json(source: Source, uses: Sequence[Use]) -> dict[str, object]:
+    return {**asdict(source), "rests_on_it": [asdict(use) for use in uses]}
 
 
 def _no_name(options: argparse.Namespace) -> None:

@@ -70,8 +70,9 @@ def _not_covered(case: Case, transfer: Transfer | None) -> NotCoveredError:
     asked = f"MIG on {case.family.replace('-', ' ')}, {both(case.effective_mm)}" + (
         f", {transfer} transfer" if transfer else ""
     )
+    by_tig = "TIG, as a lap" if case.request.joint is Joint.PLUG else "TIG"
     if not held:
-        return NotCoveredError(asked, "no schedule is held for this metal", "TIG")
+        return NotCoveredError(asked, "no schedule is held for this metal", by_tig)
     if transfer is not None and transfer not in held:
         return NotCoveredError(asked, f"schedules are held for {joined(sorted(held))}", sorted(held)[0])
     if transfer is not None:
@@ -79,5 +80,5 @@ def _not_covered(case: Case, transfer: Transfer | None) -> NotCoveredError:
     ends = [(curve.thinnest_mm, curve.thickest_mm) for curve in held.values()]
     thinnest, thickest = min(low for low, _ in ends), max(high for _, high in ends)
     nearest = thinnest if case.effective_mm < thinnest else thickest
-    hint = both(nearest) + (" by MIG, or TIG" if case.effective_mm < thinnest else "")
+    hint = both(nearest) + (f" by MIG, or {by_tig}" if case.effective_mm < thinnest else "")
     return NotCoveredError(asked, f"the schedules cover {both(thinnest)} to {both(thickest)}", hint)
