@@ -6,12 +6,10 @@ regulations on welding in confined spaces, on containers and on coated metal; th
 
 import pytest
 
+from tests.advice.cautions import said_first
 from welds.advice.advise import advise
 from welds.advice.validate import request_from_fields
 from welds.errors import NotCoveredError
-from welds.quantities.units import Units
-from welds.report.layout import groups
-from welds.report.text_card import text_card
 
 SHEET = {"process": "mig", "metal": "low-carbon", "thickness": "1.5 mm", "joint": "lap"}
 TUBE = {"process": "tig", "metal": "4130", "thickness": "2 mm", "joint": "tee"}
@@ -99,14 +97,14 @@ def test_there_are_fifty_of_them():
 def test_stopped_before_any_figure(tables, fields, rule):
     card = card_of(tables, fields)
     assert rule in {caution.rule for caution in card.stops}
-    _said_first(tables, card, rule)
+    said_first(tables, card, rule)
 
 
 @pytest.mark.parametrize(("fields", "rule"), [case[1:] for case in WARNED], ids=[case[0] for case in WARNED])
 def test_warned_before_any_figure(tables, fields, rule):
     card = card_of(tables, fields)
     assert rule in {caution.rule for caution in card.cautions if caution.severity in ("stop", "warn")}
-    _said_first(tables, card, rule)
+    said_first(tables, card, rule)
 
 
 @pytest.mark.parametrize("fields", [case[1] for case in REFUSED], ids=[case[0] for case in REFUSED])
@@ -138,11 +136,3 @@ def test_no_danger_is_lost_when_they_come_together(tables):
     fields |= {"solvent": "chlorinated", "part": "tank"}
     found = {caution.rule for caution in card_of(tables, fields).stops}
     assert {"cadmium", "old-paint", "confined-space", "argon-pools", "chlorinated-solvent", "tank"} <= found
-
-
-def _said_first(tables, card, rule):
-    """The caution stands in the text before the first figure of the card, wrapped or not."""
-    text = " ".join(text_card(card, Units.METRIC, tables.sources).split())
-    words = next(caution.text for caution in card.cautions if caution.rule == rule)
-    figure = text.index(groups(card, Units.METRIC)[0].title.upper())
-    assert text.index(" ".join(words.split())) < figure
