@@ -11,7 +11,6 @@ import pytest
 from welds.advice.advise import advise
 from welds.advice.equipment import GENERIC, Equipment, Machine, Shelf, Supply, Torch
 from welds.advice.request import Goal, Joint, Place, Process, Request
-from welds.advice.shopping import shopping_list
 from welds.errors import NotCoveredError
 
 SET = Machine("200 A AC/DC TIG, 230 V", frozenset({"tig"}), current_min_a=5, current_max_a=200)
@@ -232,7 +231,6 @@ def test_what_the_card_cannot_do_without_is_needed(tables) -> None:
 
 def test_an_unstated_shelf_lacks_nothing(tables) -> None:
     assert card(tables).shopping == ()
-    assert shopping_list(card(tables), Equipment(SET)) == ()
 
 
 def test_diameter_follows_the_metal_it_is_there_in(tables) -> None:

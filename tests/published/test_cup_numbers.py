@@ -7,7 +7,7 @@ for the numbers 4, 5, 6, 7 and 8.
 
 import pytest
 
-from welds.reference.shielding import Cup, cup_with_bore
+from welds.reference.shielding import Cup
 
 INCH_MM = 25.4
 
@@ -24,10 +24,3 @@ def test_the_number_is_sixteenths_of_an_inch(tables):
 def test_bores_in_another_handbook(tables, number, bore_mm):
     cup = next(cup for cup in tables.records(Cup) if cup.number == number)
     assert cup.bore_mm == pytest.approx(bore_mm, abs=0.1)
-
-
-@pytest.mark.parametrize(
-    ("bore_mm", "number"), [(1, 3), (6.35, 4), (6.36, 5), (9.5, 6), (25.4, 16), (40, 16)]
-)
-def test_the_smallest_cup_that_is_wide_enough(tables, bore_mm, number):
-    assert cup_with_bore(tables, bore_mm).number == number

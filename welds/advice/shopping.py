@@ -3,9 +3,8 @@
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 
-from welds.advice.card import Card
 from welds.advice.case import Case, SoFar
-from welds.advice.equipment import Equipment, Shelf
+from welds.advice.equipment import Shelf
 from welds.advice.gas_choice import choose_gas
 from welds.advice.request import Process, Transfer
 from welds.advice.rules import (
@@ -38,11 +37,6 @@ TIG: tuple[Rule, ...] = (
 )
 MIG: tuple[Rule, ...] = (filler_metal.advise, wire_diameter.advise, shielding_gas.advise, backing.advise)
 """The rules that look at the shelf, in the order of the card."""
-
-
-def shopping_list(card: Card, equipment: Equipment) -> tuple[Purchase, ...]:
-    """Return what to buy for a card made for this equipment, what is needed before what would be better."""
-    return card.shopping if equipment.shelf != Shelf() else ()
 
 
 def missing_for(case: Case, settings: Mapping[str, Setting]) -> tuple[Purchase, ...]:

@@ -32,9 +32,5 @@ class Band:
 
         return replace(self, low=clip(self.low), start=clip(self.start), high=clip(self.high))
 
-    def overlaps(self, low: float, high: float) -> bool:
-        """Say whether the closed interval low to high shares a point with the band."""
-        return low <= self.high and high >= self.low
-
     def __contains__(self, value: float) -> bool:
         return self.low <= value <= self.high

@@ -149,9 +149,3 @@ def shielding_rules(
         and rule.joint in (None, joint)
     )
     return tuple(sorted(suited, key=particular, reverse=True))
-
-
-def cup_with_bore(tables: Tables, bore_mm: float) -> Cup:
-    """Return the smallest cup whose bore is at least this, or the largest there is."""
-    cups = sorted(tables.records(Cup), key=lambda cup: cup.bore_mm)
-    return next((cup for cup in cups if cup.bore_mm >= bore_mm), cups[-1])

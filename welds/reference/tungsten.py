@@ -47,10 +47,6 @@ class TungstenCurrent:
     basis: Basis
     note: str
 
-    def carries(self, current_a: float) -> bool:
-        """Say whether the current lies in the range, ends included."""
-        return (self.current_min_a or 0.0) <= current_a <= self.current_max_a
-
 
 @dataclass(frozen=True, slots=True)
 class TungstenTip:

@@ -82,11 +82,6 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     )
 
 
-def ratings(case: Case, polarity: str) -> tuple[Rating, ...]:
-    """Return the rating of each shop diameter at the usual balance, thinnest first."""
-    return case.tables.derived(build_ratings)[polarity]
-
-
 def ratings_here(case: Case, so_far: SoFar) -> tuple[tuple[Rating, ...], tuple[Reason, ...]]:
     """Return the rating of each shop diameter on this machine's wave and balance, with why it is lower.
 
