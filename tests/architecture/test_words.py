@@ -1,4 +1,4 @@
-"""What no tracked file may mention; the words carry marks here, so that this file may be tracked too."""
+"""What no tracked file may mention, secrets too; the words carry marks, so that this file may be tracked."""
 
 import re
 import shutil
@@ -15,8 +15,12 @@ FORBIDDEN = {
         "a path of one machine": r"(?:^|[^.\w])/(?:work|root|farm|tmp|home)/",
         "the address of a package registry": r"py~pi\.org|python~hosted|deb\.debi~an|registry\.np~mjs",
         "a recording": r"\b(?:trans~cripts?|vid~eos?|you~tube|pod~casts?|the se~ed)\b",
+        "a key": r"-----BEG~IN [A-Z ]*PRIVATE|\bAK~IA[0-9A-Z]{16}\b|\bgh[oprsu]~_\w{30}|\bxox[abprs]~-\w",
+        "a password": r"\b(?:passw(?:or)?d|secret|to~ken|api_?key)\b\W{1,4}[=:]\s*['\"][^\s'\"{}]{8}",
+        "an address with a password": r":~//(?!\w+:secret@)[^/\s:@\"'{}]+:[^/\s@\"'{}]+@",
     }.items()
 }
+"""Tests of addresses use the password "secret"."""
 
 
 def tracked_files() -> list[Path]:
@@ -45,6 +49,10 @@ def test_no_tracked_file_mentions(what: str):
         ("a path of one machine", "see /wo~rk/notes"),
         ("the address of a package registry", "https://py~pi.org/simple"),
         ("a recording", "as the vid~eo shows"),
+        ("a key", "-----BEG~IN RSA PRIVATE KEY-----"),
+        ("a key", "AK~IA0123456789ABCDEF"),
+        ("a password", "passw~ord = 'hunter2hunter2'"),
+        ("an address with a password", "postgresql:~//me:hunter2@server/log"),
     ],
 )
 def test_the_patterns_find_what_they_are_for(what: str, line: str):
