@@ -5,7 +5,7 @@ from welds.advice.request import Joint
 from welds.advice.setting import Reason, Setting
 from welds.physics.wire import plug_fill_time
 from welds.quantities.band import Band
-from welds.reference.basis import Basis
+from welds.reference.basis import Basis, weakest
 
 BITE_SHARE = 0.25
 """Shop practice: a quarter longer than the filling, to melt into the sheet behind and leave a low cap."""
@@ -16,6 +16,7 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
     if case.request.joint is not Joint.PLUG:
         return None
     hole, feed = so_far["plug_hole"].figure, so_far["wire_feed"].figure
+    basis = weakest((Basis.PRACTICE, so_far["plug_hole"].basis, so_far["wire_feed"].basis))
     wire = float(so_far["wire_diameter"].start)
     low, start, high = (
         round(plug_fill_time(size, case.first_mm, wire, speed * 1000 / 60) * (1 + BITE_SHARE), 1)
@@ -25,6 +26,4 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
         Reason("hole volume over wire volume at the start feed", source="COMMON_PRACTICE"),
         Reason("longer to bite into the sheet behind", 1 + BITE_SHARE, "COMMON_PRACTICE"),
     )
-    return Setting(
-        "plug_time", Basis.DERIVED, reasons, ("COMMON_PRACTICE",), band=Band(low, start, high, "s")
-    )
+    return Setting("plug_time", basis, reasons, ("COMMON_PRACTICE",), band=Band(low, start, high, "s"))
