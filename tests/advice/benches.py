@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from welds.advice.bench_posterior import Cell, Marks, Posterior, posterior
+from welds.advice.bench_posterior import Cell, Marks, Posterior, posteriors
 
 CELL: Cell = ("tig", "aluminium", "outside-corner")
 OTHER_CELLS: tuple[Cell, ...] = (
@@ -42,7 +42,7 @@ def log_of_noise(random: np.random.Generator, welds: int) -> Marks:
 
 def alone(marks: Marks) -> Posterior:
     """Return the posterior of one cell with nothing else in the log."""
-    return posterior([CELL], marks, 0)
+    return posteriors([CELL], marks)[0]
 
 
 def score(truths: np.ndarray, logs: list[Marks]) -> Score:

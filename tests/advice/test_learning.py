@@ -26,7 +26,7 @@ from welds.advice.bench_posterior import (
     TAU_SCALE,
     TAUS,
     Marks,
-    posterior,
+    posteriors,
 )
 from welds.advice.equipment import Equipment, Machine, Shelf
 from welds.advice.evidence import Evidence, Outcome, PastWeld, Says
@@ -105,7 +105,7 @@ def test_two_cells_agree_with_the_closed_form_of_the_normal_model(monkeypatch):
     monkeypatch.setattr("welds.advice.bench_posterior.TAUS", np.array([0.1]))
     monkeypatch.setattr("welds.advice.bench_posterior.SIGMAS", np.array([0.2]))
     cells = [CELL, ("tig", "aluminium", "butt")]
-    found = posterior(cells, marks([0.3, 0.3, 0.3, 0.3], cells=[1, 1, 1, 1]), 0)
+    found = posteriors(cells, marks([0.3, 0.3, 0.3, 0.3], cells=[1, 1, 1, 1]))[0]
     shared, own, noise = 0.7 * 0.01, 0.01, 0.04 / 4
     assert found.mean == pytest.approx(0.3 * shared / (own + noise))
     assert found.deviations[0] ** 2 == pytest.approx(own - shared**2 / (own + noise))
@@ -119,7 +119,7 @@ def test_one_weld_moves_a_little_ten_move_a_lot():
 
 
 def test_what_is_shared_falls_off_from_the_joint_to_the_process():
-    moved = [posterior(OTHER_CELLS, marks([0.2] * 10, cells=[cell] * 10), 0).mean for cell in range(4)]
+    moved = [posteriors(OTHER_CELLS, marks([0.2] * 10, cells=[cell] * 10))[0].mean for cell in range(4)]
     assert moved == sorted(moved, reverse=True)
     assert moved[3] > 0.0
 

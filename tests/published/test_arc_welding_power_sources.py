@@ -45,6 +45,11 @@ def test_square_law(amps, rated, percent, expected):
     assert duty_cycle_at(amps, rated, percent) == pytest.approx(expected, abs=1.0)
 
 
-def test_never_upward_past_the_plate():
+def test_all_ten_minutes_are_the_most():
+    assert duty_cycle_at(5, 200, 35) == 100
+
+
+@pytest.mark.parametrize("amps", [220, 200.1, 0, -0.5, float("nan")])
+def test_neither_upward_past_the_plate_nor_without_a_current(amps):
     with pytest.raises(OutsideValidityError):
-        duty_cycle_at(220, 200, 35)
+        duty_cycle_at(amps, 200, 35)

@@ -85,11 +85,6 @@ class Posterior:
         return (low + high) / 2.0
 
 
-def posterior(cells: Sequence[Cell], marks: Marks, target: int) -> Posterior:
-    """Return what the marks say about the target cell."""
-    return posteriors(cells, marks)[target]
-
-
 def posteriors(cells: Sequence[Cell], marks: Marks) -> list[Posterior]:
     """Return what the marks say about each cell: one reckoning serves all."""
     tau, sigma = (each.ravel() for each in np.meshgrid(TAUS, SIGMAS, indexing="ij"))
