@@ -46,7 +46,7 @@ def test_square_law(amps, rated, percent, expected):
 
 
 def test_all_ten_minutes_are_the_most():
-    assert duty_cycle_at(5, 200, 35) == 100
+    assert duty_cycle_at(0.5, 200, 35) == 100
 
 
 @pytest.mark.parametrize("amps", [220, 200.1, 0, -0.5, float("nan")])
