@@ -3,12 +3,12 @@
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from tests.published.heat_fit import FOLDS, Answer, Grid, best, grids
-from tests.published.heat_rows import HeatRow, heat_rows
+from tests.published.heat_fit import FOLDS, Answer, all_rows, best, grids, left_out
+from tests.published.heat_rows import HeatRow
 from welds.reference.tables import Tables
 
-QUESTIONS = ("through", "half", "double")
-"""Melts through with a fitting width; half its current stays cold; twice its current falls out."""
+QUESTIONS = ("through", "holds", "half", "double")
+"""Melts through with a fitting width; does not fall out; half its current stays cold; twice it falls out."""
 
 Answers = Mapping[str, Answer]
 
@@ -25,28 +25,19 @@ class HeatScores:
 
 def heat_scores(tables: Tables) -> HeatScores:
     """Fit anew for each way of leaving rows out; half a minute of work."""
-    rows = tuple(heat_rows(tables))
+    rows = tuple(all_rows(tables))
     both = grids(tables)
     names = [row.row_id for row in rows]
-    tenths = [names[fold::FOLDS] for fold in range(FOLDS)]
-    documents = [
-        [row.row_id for row in rows if row.document == document]
-        for document in sorted({row.document for row in rows})
-    ]
-    return HeatScores(rows, _answers(both, [[]]), _answers(both, tenths), _answers(both, documents))
+    documents = sorted({row.document for row in rows})
+    return HeatScores(
+        rows,
+        {row: answer for grid in both for row, answer in grid[best(grid)].items()},
+        left_out(both, [names[fold::FOLDS] for fold in range(FOLDS)]),
+        left_out(both, [[row.row_id for row in rows if row.document == each] for each in documents]),
+    )
 
 
 def share(answers: Iterable[Answer], question: str) -> float:
     """Return the share of answers that meet a question."""
     found = [bool(getattr(answer, question)) for answer in answers]
     return sum(found) / len(found)
-
-
-def _answers(both: Iterable[Grid], left_out: Iterable[Iterable[str]]) -> Answers:
-    """Return what is said of the rows left out, or of all where none is."""
-    found: dict[str, Answer] = {}
-    for names in map(set, left_out):
-        for grid in both:
-            answers = grid[best(grid, names)]
-            found |= {row: answer for row, answer in answers.items() if row in names or not names}
-    return found
