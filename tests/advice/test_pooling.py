@@ -31,6 +31,27 @@ def test_equal_documents_that_disagree_meet_in_the_middle_with_a_wider_band():
     assert apart.high - apart.low > agreeing.high - agreeing.low
 
 
+def test_each_document_is_told_by_its_own_figure():
+    reading = Curve(line("A", Basis.PRINTED, 37, 1, 2, 4) + line("B", Basis.PRINTED, 43, 1, 2, 4)).at(2.0)
+    assert reading.by_document["A"] == pytest.approx(37.0 * 2, rel=0.01)
+    assert reading.by_document["B"] == pytest.approx(43.0 * 2, rel=0.01)
+
+
+def test_rows_of_quite_another_thickness_do_not_speak():
+    curve = Curve(line("A", Basis.PRINTED, 40, 1, 2) + line("B", Basis.PRINTED, 40, 16, 20))
+    assert curve.at(1.0).documents == ("A",)
+    assert curve.at(20.0).documents == ("B",)
+
+
+def test_the_band_is_what_a_lone_document_prints():
+    rows = [
+        Point(f"A-{mm}", "A", Basis.PRINTED, mm, 40 * mm * 0.87, 40 * mm * 1.13) for mm in (1.0, 2.0, 4.0)
+    ]
+    reading = Curve(rows).at(2.0)
+    assert reading.high / reading.middle - 1 == pytest.approx(0.13, abs=0.01)
+    assert 1 - reading.low / reading.middle == pytest.approx(0.13, abs=0.01)
+
+
 def test_one_row_far_from_all_others_does_not_pull_the_curve():
     sound = line("A", Basis.PRINTED, 40, 1, 1.5, 2, 3, 4) + line("B", Basis.PRINTED, 41, 1, 1.5, 2, 3, 4)
     with_slip = Curve([*sound, *line("C", Basis.PRINTED, 80, 1.7)])

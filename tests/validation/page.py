@@ -146,8 +146,8 @@ def _heat(heat: HeatScores) -> str:
     parts = [
         "## Heat model against single-pass butt rows",
         "",
-        "Share of rows that melt through 1 to 4 thicknesses wide, that hold, that stay cold at half and fall out",
-        "at twice their current: by constants fitted to all rows, and to all but the row's own document.",
+        "Share of rows that melt through 1 to 4 thicknesses wide, that hold, that stay cold at half and fall",
+        "out at twice their current: by constants fitted to all rows, and to all but the row's own document.",
         "",
     ]
     for words, key in (
