@@ -11,6 +11,7 @@ from welds.bench.folders import config_folder
 from welds.bench.load import bench_text, read_bench
 from welds.errors import BenchFileError, FileUnavailableError
 from welds.reference.tables import Tables
+from welds.reference.whole_file import write_whole
 
 FILE_NAME, LAST_GOOD, BEFORE = "bench.yaml", "bench.last-good.yaml", "bench.before.yaml"
 
@@ -74,11 +75,11 @@ def save_bench(written: str, tables: Tables, file: Path | None = None) -> Kept:
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
         if path.exists():
-            _write(path.with_name(BEFORE), path.read_text(encoding="utf-8"))
-        _write(path, written)
+            write_whole(path.with_name(BEFORE), path.read_bytes())
     except (OSError, ValueError) as error:
         reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
         raise FileUnavailableError(str(path), reason) from error
+    write_whole(path, written)
     _remember(path, written)
     return Kept(bench, written)
 
@@ -112,12 +113,6 @@ def _error_of(path: Path, tables: Tables) -> BenchFileError:
 def _remember(path: Path, written: str) -> None:
     """Keep the good text. A folder that takes no copy is no reason to refuse a card."""
     copy = path.with_name(LAST_GOOD)
-    with suppress(OSError, ValueError):
+    with suppress(OSError, ValueError, FileUnavailableError):
         if not copy.exists() or copy.read_text(encoding="utf-8") != written:
-            _write(copy, written)
-
-
-def _write(path: Path, written: str) -> None:
-    fresh = path.with_name(f"{path.name}.new")
-    fresh.write_text(written, encoding="utf-8", newline="\n")
-    fresh.replace(path)
+            write_whole(copy, written)

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from welds.cli.arguments import STDOUT
 from welds.errors import FileUnavailableError, InputError
+from welds.reference.whole_file import write_whole
 
 
 def print_text(text: str) -> None:
@@ -25,10 +26,7 @@ def print_json(data: object, *, is_line: bool = False) -> None:
 
 def write_text(file: str, text: str) -> None:
     """Write a file whole, or raise FileUnavailableError."""
-    try:
-        Path(file).write_text(text, encoding="utf-8", newline="\n")
-    except (OSError, ValueError) as error:
-        raise unavailable(file, error) from error
+    write_whole(file, text)
     print_text(f"written: {file}")
 
 

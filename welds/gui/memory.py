@@ -4,7 +4,9 @@ import json
 from dataclasses import asdict, dataclass, field, fields
 from pathlib import Path
 
+from welds.errors import FileUnavailableError
 from welds.gui.engine import Fields
+from welds.reference.whole_file import write_whole
 
 SCHEMA = "welds.last-use/1"
 FILE_NAME = "last-use.json"
@@ -55,13 +57,13 @@ class Memory:
 
     def save(self, last_use: LastUse) -> str:
         """Write the last use in one move; return "" or one line that says why it is not remembered."""
-        fresh = self._file.with_suffix(".new")
         try:
             self._file.parent.mkdir(parents=True, exist_ok=True)
-            fresh.write_text(json.dumps({"schema": SCHEMA, **asdict(last_use)}, indent=1), encoding="utf-8")
-            fresh.replace(self._file)
+            write_whole(self._file, json.dumps({"schema": SCHEMA, **asdict(last_use)}, indent=1))
         except OSError as error:
             return f"This request will not be remembered: {error.strerror}."
+        except FileUnavailableError as error:
+            return f"This request will not be remembered: {error.problem}."
         return ""
 
     def _set_aside(self, problem: str) -> Loaded:

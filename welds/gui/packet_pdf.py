@@ -7,7 +7,6 @@ from pathlib import Path
 from PySide6.QtCore import QBuffer, QIODevice, QRectF
 from PySide6.QtGui import QGuiApplication, QPagedPaintDevice, QPageLayout, QPainter, QPdfWriter
 
-from welds.errors import FileUnavailableError
 from welds.gui.page import CSS_DPI, PX_PER_MM, Page, Paint, Paper, usual_paper
 from welds.gui.pdf import PDF_DPI, card_page
 from welds.gui.plan_painter import paint_plan
@@ -15,6 +14,7 @@ from welds.job.plan import JobPlan
 from welds.job.plan_drawing import PlanDrawing
 from welds.quantities.units import Units
 from welds.reference.sources import Source
+from welds.reference.whole_file import write_whole
 from welds.report.packet import PacketPage, packet_pages
 
 _BETWEEN = 12.0
@@ -28,11 +28,7 @@ def write_packet_pdf(
 ) -> None:
     """Write every page of the job into one PDF."""
     sheet = paper or usual_paper()
-    data = pages_pdf(plan.job.name, job_pages(plan, units, sources, sheet), sheet)
-    try:
-        Path(path).write_bytes(data)
-    except OSError as error:
-        raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+    write_whole(path, pages_pdf(plan.job.name, job_pages(plan, units, sources, sheet), sheet))
 
 
 def job_pages(plan: JobPlan, units: Units, sources: Mapping[str, Source], paper: Paper) -> list[Page]:

@@ -7,7 +7,6 @@ from PySide6.QtCore import QBuffer, QIODevice, QRectF, QSizeF
 from PySide6.QtGui import QGuiApplication, QPagedPaintDevice, QPainter, QPdfWriter
 
 from welds.advice.card import Card
-from welds.errors import FileUnavailableError
 from welds.gui.drawing.ink import PRINT
 from welds.gui.drawing.joint import paint_joint
 from welds.gui.drawing.scene import scene_from_card
@@ -15,6 +14,7 @@ from welds.gui.drawing.wave import paint_wave
 from welds.gui.page import CSS_DPI, Page, Paper, usual_paper
 from welds.quantities.units import Units
 from welds.reference.sources import Source
+from welds.reference.whole_file import write_whole
 from welds.report import layout
 from welds.report.chart import Chart, chart_title
 from welds.report.chart_texts import chart_html
@@ -75,11 +75,7 @@ def write_page_pdf(path: Path | str, page: Page, paper: Paper | None = None) -> 
     FileUnavailableError
         If the file cannot be written.
     """
-    data = page_pdf(page, paper or usual_paper())
-    try:
-        Path(path).write_bytes(data)
-    except OSError as error:
-        raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+    write_whole(path, page_pdf(page, paper or usual_paper()))
 
 
 def page_pdf(page: Page, paper: Paper) -> bytes:

@@ -5,20 +5,16 @@ from pathlib import Path
 from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QRectF, QSizeF
 from PySide6.QtGui import QGuiApplication, QPageLayout, QPageSize, QPainter, QPdfWriter
 
-from welds.errors import FileUnavailableError
 from welds.gui.page import CSS_DPI, MARGIN_MM, PX_PER_MM
 from welds.gui.pdf import PDF_DPI
 from welds.gui.plan_painter import paint_plan
 from welds.job.plan_drawing import PlanDrawing
+from welds.reference.whole_file import write_whole
 
 
 def write_plan_pdf(path: Path | str, drawing: PlanDrawing) -> None:
     """Write the drawing at full size; a printer's poster setting spreads it over several sheets."""
-    data = plan_pdf(drawing)
-    try:
-        Path(path).write_bytes(data)
-    except OSError as error:
-        raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+    write_whole(path, plan_pdf(drawing))
 
 
 def plan_pdf(drawing: PlanDrawing) -> bytes:

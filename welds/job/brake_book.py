@@ -9,6 +9,7 @@ from welds.bench.folders import config_folder
 from welds.errors import FileUnavailableError, InputError, ReferenceDataError, nearest
 from welds.reference.metals import Metal
 from welds.reference.strict_yaml import YamlMap, read_yaml
+from welds.reference.whole_file import write_whole
 
 _SAME_MM = 0.06
 """Sheets closer than this in thickness count as the same."""
@@ -52,9 +53,9 @@ def keep(path: Path, found: BrakeK) -> None:
     text = yaml.safe_dump({"bends": [asdict(each) for each in (*kept, found)]}, sort_keys=False)
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_text(text, encoding="utf-8")
     except OSError as error:
         raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+    write_whole(path, text)
 
 
 def in_temper(metal: Metal) -> str:

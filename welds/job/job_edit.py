@@ -8,6 +8,7 @@ import yaml
 from welds.errors import FileUnavailableError, InputError
 from welds.job import yaml_edit
 from welds.job.yaml_edit import Value
+from welds.reference.whole_file import write_whole
 
 SECTIONS = ("pieces", "joints", "repairs", "steps", "stock")
 LISTS = ("after", "covers", "open_for", "pieces", "coating", "log")
@@ -88,13 +89,11 @@ def write_job(path: Path, change: Callable[[str], str]) -> None:
     try:
         # Line ends stay as they are, so that nothing but the change changes.
         text = change(path.read_bytes().decode("utf-8"))
-        fresh = path.with_name(path.name + ".part")
-        fresh.write_bytes(text.encode("utf-8"))
-        fresh.replace(path)
     except UnicodeDecodeError as error:
         raise InputError("job file", path.name, "a UTF-8 text file") from error
     except OSError as error:
         raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+    write_whole(path, text)
 
 
 def _checked(text: str, expected: Mapping[str, Mapping[str, Fields]]) -> str:

@@ -1,18 +1,17 @@
 """The whole log with its pictures in one file; the same file for a log in a file and one on a server."""
 
 import json
-import os
 import zipfile
 from pathlib import Path
 
 from sqlalchemy import Connection
 
-from welds.errors import FileUnavailableError
 from welds.logbook.changes import frozen
 from welds.logbook.entry_table import all_entries
 from welds.logbook.logbook import Logbook
 from welds.logbook.schema import saved_filters
 from welds.logbook.times import now
+from welds.reference.whole_file import whole_file
 
 SCHEMA = "welds.log-backup/1"
 MANIFEST, ENTRIES, PHOTOS = "manifest.json", "entries.jsonl", "photos/"
@@ -21,19 +20,8 @@ MANIFEST, ENTRIES, PHOTOS = "manifest.json", "entries.jsonl", "photos/"
 
 def back_up(log: Logbook, file: Path) -> int:
     """Write the whole log into one file, moved into place when it is whole; return the number of entries."""
-    part = file.with_name(f".{file.name}.part")
-    try:
-        with part.open("wb") as out:
-            with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
-                count = log.store.read(lambda connection: _write(log, connection, archive))
-            out.flush()
-            os.fsync(out.fileno())
-        os.replace(part, file)
-    except OSError as error:
-        raise FileUnavailableError(str(file), error.strerror or str(error)) from error
-    finally:
-        part.unlink(missing_ok=True)
-    return count
+    with whole_file(file) as out, zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
+        return log.store.read(lambda connection: _write(log, connection, archive))
 
 
 def _write(log: Logbook, connection: Connection, archive: zipfile.ZipFile) -> int:

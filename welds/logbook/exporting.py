@@ -1,19 +1,20 @@
 """Writing the log to a CSV or JSON file, whole or not at all."""
 
-import os
-from collections.abc import Callable, Iterable
+import io
+from collections.abc import Iterable
 from pathlib import Path
 from typing import TextIO
 
 from sqlalchemy import Connection
 
-from welds.errors import FileUnavailableError, InputError
+from welds.errors import InputError
 from welds.logbook.csv_file import csv_lines
 from welds.logbook.entry import Entry
 from welds.logbook.entry_table import all_entries
 from welds.logbook.json_file import json_lines
 from welds.logbook.logbook import Logbook
 from welds.reference.tables import Tables
+from welds.reference.whole_file import whole_file
 
 FORMS = ("csv", "json")
 
@@ -23,7 +24,12 @@ def export_file(log: Logbook, file: Path, tables: Tables) -> int:
     form = file.suffix.lower().removeprefix(".")
     if form not in FORMS:
         raise InputError("export", file.name, "a file ending in .csv or .json")
-    return write_whole(file, lambda out: export_text(log, out, form, tables))
+    with whole_file(file) as whole:
+        out = io.TextIOWrapper(whole, encoding="utf-8", newline="")
+        count = export_text(log, out, form, tables)
+        out.flush()
+        out.detach()  # the file is closed by who lent it
+    return count
 
 
 def export_text(log: Logbook, out: TextIO, form: str, tables: Tables) -> int:
@@ -42,24 +48,3 @@ def export_text(log: Logbook, out: TextIO, form: str, tables: Tables) -> int:
 
     log.store.read(work)
     return count
-
-
-def write_whole(file: Path, write: Callable[[TextIO], int]) -> int:
-    """Write a text file beside its place and move it there: the old one stays until the new one is whole."""
-    part = file.with_name(f".{file.name}.part")
-    is_device = file.exists() and not file.is_file()
-    target = file if is_device else part
-    try:
-        with target.open("w", encoding="utf-8", newline="") as out:
-            result = write(out)
-            out.flush()
-            if not is_device:
-                os.fsync(out.fileno())
-        if not is_device:
-            os.replace(part, file)
-    except (OSError, ValueError) as error:
-        raise FileUnavailableError(str(file), getattr(error, "strerror", None) or str(error)) from error
-    finally:
-        if not is_device:
-            part.unlink(missing_ok=True)
-    return result

@@ -13,6 +13,7 @@ from welds.logbook.entry import Photo
 from welds.logbook.offers import CHOOSE, TRY_AGAIN
 from welds.logbook.schema import photo_files
 from welds.logbook.store import Store
+from welds.reference.whole_file import write_whole
 
 LARGEST_BYTES = 50_000_000
 THUMBNAIL_PX = 320
@@ -55,16 +56,12 @@ class FolderPhotos:
         sha256 = hashlib.sha256(content).hexdigest()
         if self.path(sha256) is not None:
             return sha256
-        part = self.folder / f"{sha256}.part"
         try:
             self.folder.mkdir(parents=True, exist_ok=True)
-            with part.open("wb") as file:
-                file.write(content)
-                file.flush()
-                os.fsync(file.fileno())
-            os.replace(part, self.folder / f"{sha256}{suffix}")
-        except OSError as error:
-            problem = f"a picture cannot be kept: {error.strerror or error}"
+            write_whole(self.folder / f"{sha256}{suffix}", content)
+        except (OSError, FileUnavailableError) as error:
+            reason = error.problem if isinstance(error, FileUnavailableError) else error.strerror or error
+            problem = f"a picture cannot be kept: {reason}"
             raise LogbookUnavailableError(str(self.folder), problem, (TRY_AGAIN, CHOOSE)) from error
         return sha256
 

@@ -1,13 +1,13 @@
 """A folder of small JSON files that survives a crash: entries that wait for the log, and drafts."""
 
 import json
-import os
 import re
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
 from welds.errors import FileUnavailableError
+from welds.reference.whole_file import write_whole
 
 _NAME = re.compile(r"[A-Za-z0-9-]{1,64}")
 
@@ -21,17 +21,11 @@ class JsonFolder:
     def keep(self, name: str, value: Mapping[str, Any]) -> Path:
         """Write the object, or raise FileUnavailableError."""
         target = self._path(name)
-        part = target.with_suffix(".part")
         try:
             self.folder.mkdir(parents=True, exist_ok=True)
-            with part.open("w", encoding="utf-8") as file:
-                json.dump(value, file)
-                file.flush()
-                os.fsync(file.fileno())
-            os.replace(part, target)
-            _sync_folder(self.folder)
         except OSError as error:
             raise FileUnavailableError(str(target), error.strerror or str(error)) from error
+        write_whole(target, json.dumps(value))
         return target
 
     def all(self) -> dict[str, dict[str, Any]]:
@@ -58,14 +52,3 @@ class JsonFolder:
         if not _NAME.fullmatch(name):
             raise ValueError(f"not a name: {name!r}")
         return self.folder / f"{name}.json"
-
-
-def _sync_folder(folder: Path) -> None:
-    """Put the folder's own list of names on the disk, where the system can (not on Windows)."""
-    if os.name != "posix":
-        return
-    handle = os.open(folder, os.O_RDONLY)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)

@@ -7,7 +7,8 @@ from PySide6.QtCore import QBuffer, QIODevice, QRect, QRectF, QSize
 from PySide6.QtGui import QImage, QImageWriter, QPainter
 from PySide6.QtSvg import QSvgGenerator
 
-from welds.errors import FileUnavailableError, InputError
+from welds.errors import InputError
+from welds.reference.whole_file import write_whole
 
 CSS_DPI = 96
 LARGEST_PX = 20_000
@@ -33,11 +34,7 @@ def write_picture(path: Path | str, width: int, height: int, paint: Paint, dpi: 
     maker = makers.get(file.suffix.lower())
     if maker is None:
         raise InputError("picture file", file.name, "a name that ends in .png or .svg")
-    data = maker()
-    try:
-        file.write_bytes(data)
-    except OSError as error:
-        raise FileUnavailableError(str(file), error.strerror or str(error)) from error
+    write_whole(file, maker())
 
 
 def png(width: int, height: int, paint: Paint, dpi: int = 300) -> bytes:

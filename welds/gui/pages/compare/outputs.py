@@ -9,10 +9,11 @@ from PySide6.QtGui import QGuiApplication
 
 from welds.advice.card import Card
 from welds.advice.request import Joint
-from welds.errors import FileUnavailableError, WeldsError
+from welds.errors import WeldsError
 from welds.gui.page import Page
 from welds.gui.pages.compare.presenter import ComparePresenter
 from welds.gui.prompts import Prompts
+from welds.reference.whole_file import write_whole
 from welds.report.comparison import Comparison
 
 Write = Callable[[Path], None]
@@ -54,9 +55,9 @@ class CompareOutput(QObject):
             "side-by-side",
             {
                 ".pdf": lambda path: write_comparison_pdf(path, comparison, units),
-                ".html": lambda path: write_text(path, comparison_html(comparison, units)),
-                ".md": lambda path: write_text(path, comparison_markdown(comparison, units)),
-                ".csv": lambda path: write_text(path, comparison_csv(comparison)),
+                ".html": lambda path: write_whole(path, comparison_html(comparison, units)),
+                ".md": lambda path: write_whole(path, comparison_markdown(comparison, units)),
+                ".csv": lambda path: write_whole(path, comparison_csv(comparison)),
             },
         )
 
@@ -165,11 +166,3 @@ class CompareOutput(QObject):
     def _card(self, place: int) -> Card | None:
         shown = self._presenter.shown
         return shown.comparison.columns[place].card if shown is not None else None
-
-
-def write_text(path: Path, text: str) -> None:
-    """Write a text file whole, or raise FileUnavailableError."""
-    try:
-        path.write_text(text, encoding="utf-8", newline="\n")
-    except OSError as error:
-        raise FileUnavailableError(str(path), error.strerror or str(error)) from error

@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QStackedWid
 
 from welds.gui.card_face import CautionLine
 from welds.gui.drawing.export import write_picture
-from welds.gui.pages.compare.outputs import CompareOutput, write_text
+from welds.gui.pages.compare.outputs import CompareOutput
 from welds.gui.pages.compare.pictures import CurvePage, WavePage
 from welds.gui.pages.compare.presenter import ComparePresenter, Shown
 from welds.gui.pages.compare.table_view import ComparisonTable
@@ -16,6 +16,7 @@ from welds.gui.widgets.caution_strip import CautionStrip
 from welds.gui.widgets.choices import ChoiceRow
 from welds.gui.widgets.refusal_bar import RefusalBar
 from welds.gui.widgets.texts import label
+from welds.reference.whole_file import write_whole
 from welds.report.comparison import cautions
 from welds.report.current_curve import curves_csv
 
@@ -234,7 +235,7 @@ class CompareView(QWidget):
                 {
                     ".png": lambda path: write_picture(path, *size, chart.paint_picture),
                     ".svg": lambda path: write_picture(path, *size, chart.paint_picture),
-                    ".csv": lambda path: write_text(path, curves_csv(curves)),
+                    ".csv": lambda path: write_whole(path, curves_csv(curves)),
                 },
             )
         elif page is self.waves:

@@ -8,12 +8,13 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QRectF
 from PySide6.QtGui import QGuiApplication, QPainter
 
-from welds.errors import FileUnavailableError, WeldsError
+from welds.errors import WeldsError
 from welds.gui.drawing.export import write_picture
 from welds.gui.page import Page
 from welds.gui.pages.heat.drawings import ON_PAPER, SHEET_PX, HeatDrawings
 from welds.gui.pages.heat.presenter import HeatPresenter
 from welds.gui.prompts import Prompts
+from welds.reference.whole_file import write_whole
 
 Write = Callable[[Path], None]
 
@@ -118,10 +119,7 @@ class HeatOutput(QObject):
         write_page_pdf(path, self._page(), None)
 
     def _write_numbers(self, path: Path) -> None:
-        try:
-            path.write_text(self._presenter.csv(), encoding="utf-8", newline="\n")
-        except OSError as error:
-            raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+        write_whole(path, self._presenter.csv())
 
     def _save(self, title: str, write: Mapping[str, Write]) -> None:
         """Ask for a file and write it in the form its ending names; the first form where it has none."""

@@ -2,9 +2,10 @@
 
 from pathlib import Path
 
-from welds.errors import FileUnavailableError, InputError
+from welds.errors import InputError
 from welds.gui.plan_pdf import write_plan_pdf
 from welds.job.plan_drawing import PlanDrawing
+from welds.reference.whole_file import write_whole
 from welds.report.plan_files import dxf_text, svg_text
 
 _KINDS = (".pdf", ".dxf", ".svg")
@@ -19,9 +20,5 @@ def write_drawing(path: Path, drawing: PlanDrawing) -> Path:
     if kind == ".pdf":
         write_plan_pdf(path, drawing)
         return path
-    text = dxf_text(drawing) if kind == ".dxf" else svg_text(drawing)
-    try:
-        path.write_text(text, encoding="utf-8")
-    except OSError as error:
-        raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+    write_whole(path, dxf_text(drawing) if kind == ".dxf" else svg_text(drawing))
     return path

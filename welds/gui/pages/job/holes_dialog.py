@@ -1,6 +1,5 @@
 """Drawing a repair's holes over a photograph of them."""
 
-import shutil
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -27,6 +26,7 @@ from welds.job.hole_drawing import HoleDrawing, drawing_file, drawing_yaml, hole
 from welds.job.job_edit import with_holes, write_job
 from welds.job.lengths import read_length
 from welds.quantities.units import Units
+from welds.reference.whole_file import write_whole
 from welds.report.cut_length import cut_length
 
 PICTURES = "*.png *.jpg *.jpeg *.webp *.bmp *.tif *.tiff"
@@ -191,10 +191,10 @@ class HolesDialog(QDialog):
     def _write(self, drawing: HoleDrawing, picture: Path) -> None:
         target = self._file.with_name(drawing.picture)
         try:
-            if not (target.exists() and target.samefile(picture)):
-                shutil.copyfile(picture, target)
-            self._drawing_file().write_text(drawing_yaml(drawing), encoding="utf-8")
+            content = picture.read_bytes()
         except OSError as error:
-            raise FileUnavailableError(str(target), error.strerror or str(error)) from error
+            raise FileUnavailableError(str(picture), error.strerror or str(error)) from error
+        write_whole(target, content)
+        write_whole(self._drawing_file(), drawing_yaml(drawing))
         repair, holes = self.repair.currentText(), holes_text(drawing.holes)
         write_job(self._file, lambda text: with_holes(text, repair, holes))

@@ -16,6 +16,7 @@ from welds.job.demo import demo_file
 from welds.job.faults import JobFileError
 from welds.quantities.units import Units
 from welds.reference.metals import Metal
+from welds.reference.whole_file import write_whole
 
 if TYPE_CHECKING:
     from welds.job.past import Past
@@ -204,9 +205,11 @@ class JobPresenter(QObject):
 
     def _write(self, path: Path, text: Callable[[], str]) -> str:
         try:
-            path.write_text(text(), encoding="utf-8")
+            write_whole(path, text())
         except OSError as error:
             return f"{path}: {error.strerror or error}"
+        except WeldsError as error:
+            return str(error)
         self.open(path)
         return ""
 
