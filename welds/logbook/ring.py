@@ -53,6 +53,7 @@ def _back_up(store: Store, target: Path) -> Path:
         with suppress(OSError):
             part.unlink(missing_ok=True)
         raise LogbookUnavailableError(str(target), f"the backup failed ({error})", (TRY_AGAIN,)) from error
-    for old in backups_of(store.place)[KEPT:]:
+    others = [old for old in backups_of(store.place) if old != target]  # the clock may have gone back
+    for old in others[KEPT - 1 :]:
         old.unlink(missing_ok=True)
     return target
