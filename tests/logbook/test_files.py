@@ -14,7 +14,7 @@ from tests.logbook.conftest import BAIT_TANK, MUDGUARD
 from welds.errors import FileUnavailableError, InputError
 from welds.logbook.archive import back_up
 from welds.logbook.browse import page, save_filter, saved
-from welds.logbook.csv_file import csv_lines, guarded, read_csv, unguarded
+from welds.logbook.csv_file import csv_lines, read_csv
 from welds.logbook.exporting import export_file
 from welds.logbook.fields import entry_json, read_entry
 from welds.logbook.filters import Filter
@@ -23,6 +23,7 @@ from welds.logbook.json_file import json_lines, read_json
 from welds.logbook.opening import open_logbook
 from welds.logbook.places import place_of
 from welds.logbook.restoring import restore
+from welds.quantities.spreadsheet import guarded, unguarded
 
 FORMULAS = (
     "=1+1",

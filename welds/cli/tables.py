@@ -1,8 +1,6 @@
 """`welds tables`: what the advice rests on."""
 
 import argparse
-import csv
-import io
 import sys
 import textwrap
 from collections.abc import Callable, Mapping, Sequence
@@ -13,6 +11,7 @@ from welds.cli.arguments import Parser, add_common
 from welds.cli.output import print_json, print_text, unavailable
 from welds.cli.session import check_common, open_session
 from welds.errors import InputError, ReferenceDataError, nearest
+from welds.quantities.spreadsheet import csv_text
 from welds.reference.basis import Basis
 from welds.reference.sources import Source
 from welds.reference.tables import Row, Table
@@ -147,11 +146,8 @@ def _short(value: object) -> str:
 
 
 def _csv(table: Table) -> str:
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\n")
-    writer.writerow(table.sheet.columns)
-    writer.writerows([_text_cell(row[name]) for name in table.sheet.columns] for row in table.rows)
-    return out.getvalue()
+    names = tuple(table.sheet.columns)
+    return csv_text([names, *([_text_cell(row[name]) for name in names] for row in table.rows)])
 
 
 def _columns(rows: Sequence[Sequence[str]]) -> str:

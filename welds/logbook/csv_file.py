@@ -3,7 +3,6 @@
 import csv
 import io
 import json
-import re
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
@@ -11,6 +10,7 @@ from welds.errors import InputError
 from welds.logbook.entry import Entry, Value
 from welds.logbook.fields import entry_json
 from welds.logbook.settings import build_kinds
+from welds.quantities.spreadsheet import guarded, unguarded
 from welds.reference.tables import Tables
 
 PLAIN = (
@@ -21,11 +21,6 @@ PLAIN = (
 _NUMBERS = frozenset({"thickness_mm", "other_thickness_mm", "gap_mm"})
 _LISTS = frozenset({"faults", "photos"})
 _SETTING = "settings."
-
-_DANGEROUS = "=+\\-@\uff1d\uff0b\uff0d\uff20"
-_RISKY = re.compile(f"(^|[;,|\\t\\r\\n])( *)(?=[{_DANGEROUS}'])")
-_GUARDED = re.compile(f"(^|[;,|\\t\\r\\n])( *)'(?=[{_DANGEROUS}'])")
-"""A formula begins a cell, or stands behind a character that some spreadsheet takes for the end of one."""
 
 
 def csv_lines(entries: Iterable[Entry], tables: Tables) -> Iterator[str]:
@@ -55,16 +50,6 @@ def read_csv(text: str) -> Iterator[tuple[int, Mapping[str, Any]]]:
                 yield lines.line_num, _fields(head, cells)
     except csv.Error as error:
         raise InputError("CSV", f"line {lines.line_num}: {error}", "comma-separated values, UTF-8") from error
-
-
-def guarded(text: str) -> str:
-    """Return the text with an apostrophe before everything that could begin a formula."""
-    return _RISKY.sub(r"\1\2'", text)
-
-
-def unguarded(text: str) -> str:
-    """Return what `guarded` was given."""
-    return _GUARDED.sub(r"\1\2", text)
 
 
 def _line(cells: Iterable[str]) -> str:
@@ -126,5 +111,5 @@ def _plain_value(text: str) -> Value:
 def _json_or_text(text: str) -> object:
     try:
         return json.loads(text, parse_constant=lambda _: text)
-    except ValueError:
+    except (ValueError, RecursionError):
         return text

@@ -1,13 +1,12 @@
 """A wall chart as text, HTML, Markdown, CSV and JSON."""
 
-import csv
-import io
 import textwrap
 from collections.abc import Iterator
 from html import escape
 from typing import Any
 
 from welds.advice.setting import Setting
+from welds.quantities.spreadsheet import csv_text
 from welds.quantities.units import Units
 from welds.report import layout
 from welds.report.chart import CELL_SETTINGS, Cell, Chart, cell_texts, chart_title, limit_text, problems
@@ -115,16 +114,14 @@ def chart_markdown(chart: Chart, units: Units) -> str:
 def chart_csv(chart: Chart) -> str:
     """Return one line a cell, always metric; the units stand in the column names."""
     names = [*_PER_CELL, *_figure_columns(chart), "basis", "note"]
-    out = io.StringIO()
-    writer = csv.DictWriter(out, names, restval="", lineterminator="\n")
-    writer.writeheader()
+    lines: list[dict[str, object]] = []
     for cell in chart.cells:
         line: dict[str, object] = {"thickness_mm": f"{cell.thickness_mm:.6g}", "joint": cell.joint.value}
         for name, setting in cell.settings.items():
             line.update(_figures(name, setting))
         note = cell.problem or limit_text(cell, chart.request.process, Units.METRIC)
-        writer.writerow(line | {"basis": cell.basis or "", "note": note})
-    return out.getvalue()
+        lines.append(line | {"basis": cell.basis or "", "note": note})
+    return csv_text([names, *([line.get(name) for name in names] for line in lines)])
 
 
 def chart_json(chart: Chart) -> dict[str, Any]:

@@ -1,12 +1,11 @@
 """A comparison as text, HTML, Markdown and CSV."""
 
-import csv
-import io
 import textwrap
 from collections.abc import Iterator, Sequence
 from html import escape
 
 from welds.advice.setting import Setting
+from welds.quantities.spreadsheet import csv_text
 from welds.quantities.units import Units
 from welds.report.comparison import Comparison, cautions, differences, heading, notes, titles
 from welds.report.comparison_rows import SIGNS, Cell, Row, row_groups
@@ -194,9 +193,7 @@ def _markdown_cell(cell: Cell | None) -> str:
 
 def comparison_csv(comparison: Comparison) -> str:
     """Return one line a setting and column, always metric."""
-    out = io.StringIO()
-    writer = csv.DictWriter(out, _COLUMN_NAMES, restval="", lineterminator="\n")
-    writer.writeheader()
+    lines: list[dict[str, object]] = []
     differing = frozenset(differences(comparison))
     groups = row_groups(comparison, Units.METRIC)
     why = {
@@ -221,12 +218,12 @@ def comparison_csv(comparison: Comparison) -> str:
             "machine": column.machine,
         }
         if column.card is None:
-            writer.writerow(head | {"note": column.problem})
+            lines.append(head | {"note": column.problem})
             continue
         for name, setting in column.card.settings.items():
             line = {"setting": name, "differs": "yes" if name in differing else "no"}
-            writer.writerow(head | line | _figures(setting) | {"why": why.get((name, place), "")})
-    return out.getvalue()
+            lines.append(head | line | _figures(setting) | {"why": why.get((name, place), "")})
+    return csv_text([_COLUMN_NAMES, *([line.get(name) for name in _COLUMN_NAMES] for line in lines)])
 
 
 def _figures(setting: Setting) -> dict[str, object]:

@@ -1,7 +1,5 @@
 """Current over thickness for one request: the advised band as a curve, and the schedule rows behind it."""
 
-import csv
-import io
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from math import isnan, nan
@@ -14,6 +12,7 @@ from welds.advice.learned_current import learned_current
 from welds.advice.request import Process, Request
 from welds.advice.setting import Setting
 from welds.errors import WeldsError
+from welds.quantities.spreadsheet import csv_text
 from welds.reference.basis import Basis
 from welds.reference.schedules import MigSchedule, TigSchedule
 from welds.reference.tables import Tables
@@ -130,23 +129,21 @@ def _points(request: Request, tables: Tables, speaking: dict[str, None]) -> tupl
 
 def curves_csv(curves: Sequence[CurrentCurve]) -> str:
     """Return every step of each curve, its schedule rows and the person's own welds, always metric."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\n")
-    writer.writerow(_CSV_COLUMNS)
+    rows: list[Sequence[object]] = [_CSV_COLUMNS]
     for curve in curves:
         steps = zip(curve.thicknesses_mm, curve.low_a, curve.start_a, curve.high_a, strict=True)
         for thickness_mm, low, start, high in steps:
             if not isnan(start):
                 figures = (f"{each:.6g}" for each in (thickness_mm, low, start, high))
-                writer.writerow(("advised", curve.title, *figures, "", "", "", ""))
+                rows.append(("advised", curve.title, *figures, "", "", "", ""))
         for point in curve.points:
             figures = (
                 f"{each:.6g}" for each in (point.thickness_mm, point.low_a, point.middle_a, point.high_a)
             )
-            writer.writerow(
+            rows.append(
                 ("schedule", curve.title, *figures, point.basis.value, point.source_id, point.row_id, "")
             )
         for weld in curve.own:
             place = (f"{weld.thickness_mm:.6g}", "", f"{weld.current_a:.6g}", "")
-            writer.writerow(("own weld", curve.title, *place, "", "", weld.id, weld.outcome.value))
-    return out.getvalue()
+            rows.append(("own weld", curve.title, *place, "", "", weld.id, weld.outcome.value))
+    return csv_text(rows)

@@ -1,7 +1,5 @@
 """A job plan as text, HTML and JSON; its materials also as CSV."""
 
-import csv
-import io
 import textwrap
 from collections.abc import Iterable, Iterator, Sequence
 from html import escape
@@ -13,6 +11,7 @@ from welds.job.plan import JobPlan, flat_size
 from welds.job.repair import RepairAnswer
 from welds.logbook.entry import Entry
 from welds.quantities.band import Band
+from welds.quantities.spreadsheet import csv_text
 from welds.quantities.units import Units
 from welds.report import job_words
 from welds.report.html_page import cautions_html, page, table
@@ -63,11 +62,7 @@ def materials_text(materials: Materials) -> str:
 
 def materials_csv(materials: Materials) -> str:
     """Return the sums as a shopping list for a spreadsheet."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\n")
-    writer.writerow(MATERIAL_HEAD)
-    writer.writerows(job_words.material_rows(materials))
-    return out.getvalue()
+    return csv_text([MATERIAL_HEAD, *job_words.material_rows(materials)])
 
 
 def job_html(plan: JobPlan, units: Units) -> str:

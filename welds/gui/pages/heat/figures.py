@@ -1,7 +1,5 @@
 """The figures under the picture in words, with the model's error, and as rows of a file."""
 
-import csv
-import io
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
@@ -12,6 +10,7 @@ from welds.gui.pages.heat.knobs import Knobs
 from welds.gui.pages.heat.limits import Thresholds
 from welds.gui.pages.heat.live import Readings
 from welds.quantities.display import show
+from welds.quantities.spreadsheet import csv_text
 from welds.quantities.units import Units
 
 EVEN = 0.25
@@ -152,9 +151,7 @@ def numbers_csv(shown: Sequence[tuple[str, Knobs, Readings, Thresholds]], facts:
     add("falls out from", "A", [each.falls_a for each in limits])
     add("error of the heat, give or take", "percent", [100.0 * MODEL_ERROR] * len(shown))
     rows += [[item, "", text] for item, text in facts.items()]
-    out = io.StringIO()
-    csv.writer(out, lineterminator="\n").writerows(rows)
-    return out.getvalue()
+    return csv_text(rows)
 
 
 def _depth(readings: Readings, joint: Joint, units: Units) -> FigureLine:
