@@ -12,6 +12,8 @@ from welds.errors import AmbiguousInputError, FileUnavailableError, InputError, 
 
 _WANTED = 'one JSON object, such as {"process": "tig", "metal": "5052", "thickness_mm": 2, "joint": "butt"}'
 
+LONGEST_BYTES = 1_000_000
+
 
 def run_batch(session: Session, log: str | None) -> None:
     """Answer every line of standard input; a bad line gets an error and the next one is read."""
@@ -56,6 +58,8 @@ def error_json(error: WeldsError) -> dict[str, Any]:
 
 def read_object(line: bytes) -> dict[str, object]:
     """Return the JSON object on the line; refuses a repeated key and numbers that are none."""
+    if len(line) > LONGEST_BYTES:
+        raise InputError("line", f"more than {LONGEST_BYTES // 1_000_000} MB", _WANTED)
     try:
         text = line.decode("utf-8")
     except UnicodeDecodeError as error:
@@ -77,8 +81,10 @@ def _lines() -> Iterator[bytes]:
     if sys.stdin is None:
         raise FileUnavailableError("standard input", "is closed")
     try:
-        for line in sys.stdin.buffer:
+        while line := sys.stdin.buffer.readline(LONGEST_BYTES + 1):
             yield line.removesuffix(b"\n").removesuffix(b"\r")
+            while len(line) > LONGEST_BYTES and not line.endswith(b"\n"):  # the rest of one that is too long
+                line = sys.stdin.buffer.readline(LONGEST_BYTES + 1)
     except OSError as error:
         raise FileUnavailableError("standard input", error.strerror or str(error)) from error
 

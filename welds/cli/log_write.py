@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from welds.logbook.fields import Reading
     from welds.logbook.logbook import Receipt
 
+LARGEST_BYTES = 20_000_000
 _NUMBER = re.compile(r"[0-9]{1,9}([.,][0-9]{1,9})?")
 
 
@@ -144,9 +145,11 @@ def _from_stdin() -> list[dict[str, object]]:
     if sys.stdin is None or sys.stdin.isatty():
         raise InputError("welds log", "nothing", "options, or JSON on standard input")
     try:
-        text = sys.stdin.buffer.read()
+        text = sys.stdin.buffer.read(LARGEST_BYTES + 1)
     except OSError as error:
         raise FileUnavailableError("standard input", error.strerror or str(error)) from error
+    if len(text) > LARGEST_BYTES:
+        raise InputError("standard input", f"more than {LARGEST_BYTES // 1_000_000} MB", "welds log import")
     if not text.lstrip().startswith(b"["):
         return [read_object(text)]
     try:

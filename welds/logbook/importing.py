@@ -21,6 +21,9 @@ from welds.logbook.schema import entries
 from welds.quantities.units import Units
 from welds.reference.tables import Tables
 
+LARGEST_BYTES = 50_000_000
+"""Some 120,000 welds: every row is held, in ten times the memory, until the person has agreed."""
+
 
 class Standing(StrEnum):
     """What would become of a row."""
@@ -59,12 +62,18 @@ class Preview:
 def preview_file(log: Logbook, file: Path, tables: Tables, units: Units | None = None) -> Preview:
     """Read a CSV or JSON file and say what would become of each row."""
     try:
-        text = file.read_text(encoding="utf-8-sig")
-    except UnicodeDecodeError as error:
-        raise InputError("import", file.name, "a file in UTF-8") from error
+        with file.open("rb") as opened:
+            raw = opened.read(LARGEST_BYTES + 1)
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or str(error)
         raise FileUnavailableError(str(file), reason) from error
+    if len(raw) > LARGEST_BYTES:
+        allowed = f"a file of up to {LARGEST_BYTES // 1_000_000} MB; a larger log moves by backup and restore"
+        raise InputError("import", file.name, allowed)
+    try:
+        text = raw.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise InputError("import", file.name, "a file in UTF-8") from error
     is_json = file.suffix.lower() == ".json" or text.lstrip()[:1] in ("{", "[")
     return preview(log, read_json(text) if is_json else read_csv(text), tables, units)
 

@@ -4,7 +4,7 @@ import hashlib
 import io
 import os
 from pathlib import Path
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from sqlalchemy import Connection, select
 
@@ -15,7 +15,12 @@ from welds.logbook.schema import photo_files
 from welds.logbook.store import Store
 from welds.reference.whole_file import write_whole
 
+if TYPE_CHECKING:
+    from PIL.ImageFile import ImageFile
+
 LARGEST_BYTES = 50_000_000
+LARGEST_PX, DRAWN_PX = 250_000_000, 60_000_000
+"""What a picture may have, and what may be drawn in full to make a small one of it; JPEG is drawn smaller."""
 THUMBNAIL_PX = 320
 KINDS = {
     "JPEG": ".jpg",
@@ -128,29 +133,37 @@ def read_photo(path: Path) -> tuple[bytes, str]:
     Raises FileUnavailableError where it cannot be read, InputError where it is no picture.
     """
     try:
-        if path.stat().st_size > LARGEST_BYTES:
-            raise InputError("photo", path.name, f"a picture of up to {LARGEST_BYTES // 1_000_000} MB")
-        content = path.read_bytes()
-    except OSError as error:
-        raise FileUnavailableError(str(path), error.strerror or str(error)) from error
+        with path.open("rb") as file:
+            content = file.read(LARGEST_BYTES + 1)
+    except (OSError, ValueError) as error:
+        raise FileUnavailableError(str(path), getattr(error, "strerror", None) or str(error)) from error
+    if len(content) > LARGEST_BYTES:
+        raise InputError("photo", path.name, f"a picture of up to {LARGEST_BYTES // 1_000_000} MB")
     return content, suffix_of(content, path.name)
 
 
 def suffix_of(content: bytes, name: str) -> str:
     """Return the suffix that goes with the bytes, or raise InputError where they are no picture."""
-    from PIL import Image
-
     if content[4:12] in _HEIC:
         return ".heic"
     try:
-        with Image.open(io.BytesIO(content)) as image:
-            kind = KINDS.get(image.format or "")
+        with _opened(content) as image:
+            size = image.width * image.height
+            kind = KINDS[image.format or ""]
             image.verify()
     except Exception as error:  # whatever a broken picture makes the decoder raise
         raise InputError("photo", name, "a picture: JPEG, PNG, WebP, TIFF, GIF, BMP or HEIC") from error
-    if kind is None:
-        raise InputError("photo", name, "a picture: JPEG, PNG, WebP, TIFF, GIF, BMP or HEIC")
+    if size > LARGEST_PX:
+        raise InputError("photo", name, f"a picture of up to {LARGEST_PX // 1_000_000} million points")
     return kind
+
+
+def _opened(content: bytes) -> "ImageFile":
+    """Open a picture as far as its head; nothing is drawn yet."""
+    from PIL import Image
+
+    Image.MAX_IMAGE_PIXELS = None  # LARGEST_PX and DRAWN_PX stand in for it, and say so in words
+    return Image.open(io.BytesIO(content), formats=list(KINDS))
 
 
 def add_photo(photos: PhotoStore, path: Path, name: str = "") -> Photo:
@@ -178,11 +191,13 @@ def thumbnail(photos: PhotoStore, sha256: str, cache: Path) -> bytes | None:
 
 
 def _small(content: bytes) -> bytes | None:
-    from PIL import Image, ImageOps
+    from PIL import ImageOps
 
     try:
-        with Image.open(io.BytesIO(content)) as image:
+        with _opened(content) as image:
             image.draft("RGB", (2 * THUMBNAIL_PX, 2 * THUMBNAIL_PX))
+            if image.width * image.height > DRAWN_PX:
+                return None
             upright = ImageOps.exif_transpose(image).convert("RGB")
             upright.thumbnail((THUMBNAIL_PX, THUMBNAIL_PX))
             out = io.BytesIO()

@@ -1,14 +1,17 @@
 """Making a log what a backup holds."""
 
+import hashlib
 import json
 import os
 import zipfile
+import zlib
 from collections.abc import Iterator, Mapping
 from datetime import datetime
 from pathlib import Path
 from typing import Any
 
 from sqlalchemy import Connection, delete, text
+from sqlalchemy.exc import IntegrityError
 
 from welds.errors import FileUnavailableError, InputError
 from welds.logbook.archive import ENTRIES, MANIFEST, PHOTOS, SCHEMA
@@ -19,9 +22,19 @@ from welds.logbook.filters import filter_from_json
 from welds.logbook.health import MAGIC
 from welds.logbook.logbook import Logbook
 from welds.logbook.opening import open_logbook
-from welds.logbook.photos import FolderPhotos, suffix_of
+from welds.logbook.photos import LARGEST_BYTES, FolderPhotos, suffix_of
 from welds.logbook.places import Place
 from welds.logbook.schema import changes, entries, saved_filters
+
+LONGEST_BYTES = 1_000_000
+"""A line of an entry; its notes take 120 kB at the very most."""
+MOST_UNPACKED = 20
+"""Pictures, unpacked, to the size of the file: ours are stored as they are; another program may pack them."""
+_NOT_WHOLE = (
+    *(zipfile.BadZipFile, zlib.error, NotImplementedError, RuntimeError, RecursionError, EOFError),
+    *(KeyError, ValueError, TypeError, AttributeError),
+)
+"""What a damaged or invented archive makes its reader raise."""
 
 
 def restore(place: Place, file: Path) -> tuple[int, Path | None]:
@@ -51,10 +64,12 @@ def restore(place: Place, file: Path) -> tuple[int, Path | None]:
 
 def _start(file: Path) -> bytes:
     try:
+        if file.exists() and not file.is_file():  # a device or a pipe may have no end
+            raise InputError("restore", str(file), "a file of `welds log backup`, whole")
         with file.open("rb") as opened:
             return opened.read(len(MAGIC))
-    except OSError as error:
-        raise FileUnavailableError(str(file), error.strerror or str(error)) from error
+    except (OSError, ValueError) as error:
+        raise FileUnavailableError(str(file), getattr(error, "strerror", None) or str(error)) from error
 
 
 def _copy(file: Path, fresh: Place) -> None:
@@ -96,20 +111,27 @@ def _read(log: Logbook, file: Path) -> int:
     wrong = InputError("restore", file.name, "a file of `welds log backup`, whole")
     try:
         with zipfile.ZipFile(file) as archive:
+            _refuse_bombs(archive, file.stat().st_size)
             manifest = json.loads(archive.read(MANIFEST))
-            if manifest.get("schema") != SCHEMA or archive.testzip() is not None:
+            if manifest.get("schema") != SCHEMA:
                 raise wrong
-            for name in archive.namelist():
-                if name.startswith(PHOTOS):
-                    content = archive.read(name)
-                    if log.photos.put(content, suffix_of(content, name)) != name.removeprefix(PHOTOS):
-                        raise wrong
+            for _ in _pictures(archive):
+                pass  # all of them are looked at before the first is kept
             count = log.store.write(lambda connection: _replace(log, connection, archive, manifest))
     except OSError as error:
         raise FileUnavailableError(str(file), error.strerror or str(error)) from error
-    except (zipfile.BadZipFile, KeyError, ValueError, TypeError, EOFError) as error:
+    except _NOT_WHOLE as error:
         raise wrong from error
     return count
+
+
+def _refuse_bombs(archive: zipfile.ZipFile, size: int) -> None:
+    """Raise ValueError where what is held in memory, or all pictures, would be larger than any of ours."""
+    pictures = [each.file_size for each in archive.infolist() if each.filename.startswith(PHOTOS)]
+    if max(pictures, default=0) > LARGEST_BYTES or sum(pictures) > MOST_UNPACKED * size:
+        raise ValueError("pictures too large")
+    if archive.getinfo(MANIFEST).file_size > LARGEST_BYTES:
+        raise ValueError("manifest too large")
 
 
 def _replace(
@@ -122,12 +144,14 @@ def _replace(
         batch.append(entry)
         count += 1
         if len(batch) == BATCH:
-            insert_entries(connection, batch, with_numbers=True)
+            _insert(connection, batch)
             batch.clear()
     if batch:
-        insert_entries(connection, batch, with_numbers=True)
+        _insert(connection, batch)
     if count != manifest["entries"]:
         raise ValueError("entries are missing")
+    for content, suffix in _pictures(archive):
+        log.photos.put(content, suffix)
     for name, value in manifest["filters"].items():
         kept = json.dumps(filter_from_json(value).as_json())
         connection.execute(saved_filters.insert(), {"name": name, "filter": kept})
@@ -137,7 +161,26 @@ def _replace(
     return count
 
 
+def _insert(connection: Connection, batch: list[Entry]) -> None:
+    try:
+        insert_entries(connection, batch, with_numbers=True)
+    except IntegrityError as error:
+        raise ValueError("an entry twice, or one that cannot be") from error
+
+
+def _pictures(archive: zipfile.ZipFile) -> Iterator[tuple[bytes, str]]:
+    """Yield each picture with the suffix of its kind; ValueError for one that is not what its name says."""
+    for name in archive.namelist():
+        if name.startswith(PHOTOS):
+            content = archive.read(name)
+            if hashlib.sha256(content).hexdigest() != name.removeprefix(PHOTOS):
+                raise ValueError("a picture was changed")
+            yield content, suffix_of(content, name)
+
+
 def _entries(archive: zipfile.ZipFile) -> Iterator[Entry]:
     with archive.open(ENTRIES) as lines:
-        for line in lines:
+        while line := lines.readline(LONGEST_BYTES + 1):
+            if len(line) > LONGEST_BYTES:
+                raise ValueError("a line too long")
             yield thawed(json.loads(line))

@@ -13,11 +13,12 @@ def read_text(path: Path, shown: str) -> str:
     A byte-order mark and Windows line ends, as spreadsheets write them, are taken in silence.
     """
     try:
-        if path.stat().st_size > LARGEST_BYTES:
-            raise ReferenceDataError(shown, f"larger than {LARGEST_BYTES // 1_000_000} MB; no table is")
-        raw = path.read_bytes()
+        with path.open("rb") as file:
+            raw = file.read(LARGEST_BYTES + 1)  # never the whole of a file that has no end
     except OSError as error:
         raise ReferenceDataError(shown, f"cannot be read: {error.strerror or error}") from error
+    if len(raw) > LARGEST_BYTES:
+        raise ReferenceDataError(shown, f"larger than {LARGEST_BYTES // 1_000_000} MB; no table is")
     try:
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
