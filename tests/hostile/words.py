@@ -40,7 +40,7 @@ VALUES = {
     "units": ("metric", "inch", "imperial"),
     "lang": ("en", "xx"),
     "bench": ("bench.yaml", "torn.yaml", "job.yaml", "yard.db", "empty", "nowhere.yaml"),
-    "log": ("yard.db", "new.db", "shopping.txt", "folder", "mysql://x", "postgresql://u@127.0.0.1:1/none"),
+    "log": ("yard.db", "new.db", "shopping.txt", "folder", "mysql://x", "postgresql://127.0.0.1:1/none"),
     "current": ("90", "90 A", "0", "-5", "1e9", "1e400", "nan", "90 V"),
     "voltage": ("12.5 V", "0", "1e300"),
     "travel": ("5 mm/s", "12 ipm", "0", "1e-300 mm/s", "1e300 ipm"),

@@ -162,8 +162,10 @@ def _opened(content: bytes) -> "ImageFile":
     """Open a picture as far as its head; nothing is drawn yet."""
     from PIL import Image
 
+    Image.init()
     Image.MAX_IMAGE_PIXELS = None  # LARGEST_PX and DRAWN_PX stand in for it, and say so in words
-    return Image.open(io.BytesIO(content), formats=list(KINDS))
+    # What is an MPO shows only once it was opened as a JPEG.
+    return Image.open(io.BytesIO(content), formats=[kind for kind in KINDS if kind in Image.OPEN])
 
 
 def add_photo(photos: PhotoStore, path: Path, name: str = "") -> Photo:
