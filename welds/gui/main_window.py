@@ -319,22 +319,17 @@ class MainWindow(QMainWindow):
             page.open_demo.click()
 
     def _make_compare_page(self) -> "CompareView":
-        from welds.gui.pages.compare.outputs import CompareOutput
-        from welds.gui.pages.compare.presenter import ComparePresenter
-        from welds.gui.pages.compare.view import CompareView
+        from welds.gui.pages.compare.page import make_compare_page
 
         assert self.presenter is not None
         assert self._prompts is not None
-        self.comparing = ComparePresenter(self.presenter.engine, self)
-        say = self.statusBar().showMessage
-        output = CompareOutput(self.comparing, self._prompts, say, self)
-        self.compare_view = CompareView(self.comparing, output, self._prompts, self)
+        view = make_compare_page(self.presenter, self._prompts, self.statusBar().showMessage, self)
+        self.compare_view, self.comparing = view, view.presenter
         self.comparing.shown_changed.connect(lambda _shown: self.show_readiness())
-        self.compare_view.card_opened.connect(self._on_card_opened)
-        self.compare_view.log_wanted.connect(self._on_log_wanted)
-        self.presenter.units_changed.connect(self.comparing.set_units)
+        view.card_opened.connect(self._on_card_opened)
+        view.log_wanted.connect(self._on_log_wanted)
         self.presenter.card_changed.connect(lambda _face: self._on_answered_again())
-        return self.compare_view
+        return view
 
     def _make_bench_page(self) -> "QWidget":
         from welds.gui.pages.bench.page import make_bench_page

@@ -163,7 +163,7 @@ def test_own_welds_stand_on_the_curve_in_shapes_of_their_own(page, qtbot, tmp_pa
 def test_the_pointer_reads_an_own_weld(page, qtbot, logged, units):
     page.show_page(CURVES)
     qtbot.waitUntil(lambda: bool(page.curves.curves), timeout=30_000)
-    page._presenter.set_units(units)
+    page.presenter.set_units(units)
     page.curves.redraw()
     chart, burnt = page.curves.chart, logged.welds[-1]
     across = burnt.request.thickness_mm / (25.4 if units is Units.INCH else 1.0)
@@ -193,8 +193,8 @@ def test_a_column_is_logged_in_the_form_of_the_set_up_page(window, is_typed):
 
 
 def test_a_refused_column_cannot_be_logged(page):
-    page._presenter.keep_columns(True)
-    page._presenter.choose_kind("metal")
-    page._presenter.add_value("7075")
-    page.table.choose_column(len(page._presenter.shown.titles) - 1)
+    page.presenter.keep_columns(True)
+    page.presenter.choose_kind("metal")
+    page.presenter.add_value("7075")
+    page.table.choose_column(len(page.presenter.shown.titles) - 1)
     assert not page.why.log_button.isEnabled()

@@ -38,7 +38,8 @@ class CompareView(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._presenter, self.output, self._prompts = presenter, output, prompts
+        self.presenter = presenter
+        self.output, self._prompts = output, prompts
         self.vary = VaryBar(presenter.vary.kinds(), presenter.engine.metals(), self)
         self.cautions = CautionStrip(self)
         self.refusal = RefusalBar(self)
@@ -104,7 +105,7 @@ class CompareView(QWidget):
         return bar
 
     def _connect(self) -> None:
-        presenter, vary, table, why = self._presenter, self.vary, self.table, self.why
+        presenter, vary, table, why = self.presenter, self.vary, self.table, self.why
         vary.kind_chosen.connect(presenter.choose_kind)
         vary.values_ticked.connect(presenter.tick)
         vary.value_added.connect(self._on_value_added)
@@ -135,7 +136,7 @@ class CompareView(QWidget):
         return max(0, self.table.current_cell()[1])
 
     def _show_values(self) -> None:
-        presenter = self._presenter
+        presenter = self.presenter
         kind = presenter.kind
         values = presenter.vary.values(kind, presenter.base_fields, presenter.units)
         self.vary.offer(kind, values)
@@ -143,13 +144,13 @@ class CompareView(QWidget):
         self._tick_values()
 
     def _tick_values(self) -> None:
-        self.vary.tick(self._presenter.ticked(), is_full=self._presenter.columns.is_full)
+        self.vary.tick(self.presenter.ticked(), is_full=self.presenter.columns.is_full)
 
     def _on_shown_changed(self, shown: Shown) -> None:
         self._heading.setText(shown.heading)
         self._heading.setToolTip(shown.heading)
         self.table.show_comparison(shown)
-        found = cautions(shown.comparison, self._presenter.units)
+        found = cautions(shown.comparison, self.presenter.units)
         self.cautions.show_cautions(
             [(each.severity, CautionLine(each.rule, each.text, each.source or "")) for each in found]
         )
@@ -178,18 +179,18 @@ class CompareView(QWidget):
 
     def _on_moved(self, step: int) -> None:
         column = self._column()
-        self._presenter.move(column, column + step)
+        self.presenter.move(column, column + step)
         self.table.choose_column(column + step)
 
     def log_column(self) -> None:
         """Ask to write down a weld made by the chosen column's card."""
-        shown = self._presenter.shown
+        shown = self.presenter.shown
         card = shown.comparison.columns[self._column()].card if shown is not None else None
         if card is not None:
             self.log_wanted.emit(card)
 
     def _on_value_added(self, text: str) -> None:
-        if self._presenter.add_value(text):
+        if self.presenter.add_value(text):
             self.vary.thickness_line.clear()
 
     def _on_machine_wanted(self) -> None:
@@ -197,7 +198,7 @@ class CompareView(QWidget):
             self.tr("Your machine and shelf"), self.tr("Machine (*.yaml *.yml)")
         )
         if path is not None:
-            self._presenter.add_machine_file(path)
+            self.presenter.add_machine_file(path)
 
     def _on_equal_rows_toggled(self, on: bool) -> None:
         self.table.fold(not on)
