@@ -576,7 +576,7 @@ def test_the_window_has_the_page_behind_a_button_and_a_key(make_window, engine, 
     window.pages.show(place)
     view = window.pages.stack.currentWidget()
     assert f"Ctrl+{place + 1}" in window.pages.buttons[place].toolTip()
-    assert window._front_output(window._output) is view.output
+    assert window._page_commands._front_output() is view.output
     if view.presenter.knobs:
         settle(qtbot, view)
     assert view.presenter.stop()

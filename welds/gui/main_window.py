@@ -16,12 +16,11 @@ if TYPE_CHECKING:
 
     from welds.advice.card import Card
     from welds.gui.actions import Actions
-    from welds.gui.card_output import CardOutput
     from welds.gui.engine import Engine, Fields
     from welds.gui.jobs.runner import JobRunner
     from welds.gui.memory import LastUse
     from welds.gui.outfit import Outfit
-    from welds.gui.output import Output
+    from welds.gui.page_commands import PageCommands
     from welds.gui.page_switch import PageSwitch
     from welds.gui.pages.compare.presenter import ComparePresenter
     from welds.gui.pages.compare.view import CompareView
@@ -66,7 +65,7 @@ class MainWindow(QMainWindow):
         self._outfit: Outfit | None = None
         self._jobs: JobRunner | None = None
         self._prompts: Prompts | None = None
-        self._output: CardOutput | None = None
+        self._page_commands: PageCommands | None = None
         self._last_use: LastUse | None = None
         self._is_first = False
         self.commands: Actions | None = None
@@ -202,6 +201,7 @@ class MainWindow(QMainWindow):
     def _on_loaded(self, engine: "Engine") -> None:
         """Have the first page answer; what else there is follows when the card has been painted."""
         from welds.gui.card_output import CardOutput
+        from welds.gui.page_commands import PageCommands
         from welds.gui.pages.setup.presenter import SetupPresenter
         from welds.quantities.units import Units
 
@@ -212,7 +212,7 @@ class MainWindow(QMainWindow):
         assert self.pages is not None
         self.presenter = SetupPresenter(engine, self)
         view.join(self.presenter, engine)
-        self._output = CardOutput(self.presenter, self._prompts, self.statusBar().showMessage, self)
+        output = CardOutput(self.presenter, self._prompts, self.statusBar().showMessage, self)
         self.presenter.units_changed.connect(self._on_units_changed)
         self.presenter.readiness_changed.connect(lambda _presenter: self.show_readiness())
         self.presenter.restore(self._last_use.fields, Units(self._last_use.units))
@@ -223,7 +223,11 @@ class MainWindow(QMainWindow):
         self.pages.add(self.tr("Weld preview"), self._make_heat_page)
         self.commands.show_pages(self.pages.row)
         self.pages.turned.connect(self._on_page_turned)
-        self._connect_page(self.presenter, view, self._output)
+        page_commands = PageCommands(self.commands, self.pages, view, output, self)
+        page_commands.connect_setup(self.presenter)
+        self.commands.find.triggered.connect(self._find)
+        self.commands.open_demo.triggered.connect(self._open_demo)
+        self._page_commands = page_commands
         self.show_readiness()
         QTimer.singleShot(0, view, view.request.focus_metal)
         QTimer.singleShot(BREATH_MS, self, lambda: self._furnish_rest(view))
@@ -266,35 +270,6 @@ class MainWindow(QMainWindow):
         self.log = LogParts(setup.engine, setup, view, self._prompts, self._state, address, say, self)
         self.log.stand_at(self.pages, LOG)
         return self.log
-
-    def _connect_page(self, presenter: "SetupPresenter", view: "SetupView", output: "CardOutput") -> None:
-        assert self.commands is not None
-        commands = self.commands
-        commands.set_page_actions(has_page=True)
-        commands.print_card.triggered.connect(lambda: self._front_output(output).print_card())
-        commands.save_pdf.triggered.connect(lambda: self._front_output(output).save_pdf())
-        commands.copy_text.triggered.connect(lambda: self._front_output(output).copy_text())
-        for action in (
-            commands.start_over, commands.go_to_metal, commands.go_to_thickness, commands.switch_side,
-        ):  # fmt: skip
-            action.triggered.connect(lambda: self._show_page(SETUP))
-        commands.find_fault.triggered.connect(lambda: self._show_page(SETUP))
-        commands.find_fault.triggered.connect(lambda: view.find_fault())
-        commands.large_figures.triggered.connect(lambda: self._show_page(SETUP))
-        commands.large_figures.triggered.connect(view.show_large)
-        commands.find.triggered.connect(self._find)
-        commands.open_demo.triggered.connect(self._open_demo)
-        commands.start_over.triggered.connect(presenter.start_over)
-        commands.switch_units.triggered.connect(presenter.switch_units)
-        commands.go_to_metal.triggered.connect(view.request.focus_metal)
-        commands.go_to_thickness.triggered.connect(view.request.focus_thickness)
-        commands.switch_side.triggered.connect(view.switch_side)
-
-    def _front_output(self, output: "CardOutput") -> "Output":
-        """Return what prints and saves the page in front; the set-up's card where that page has nothing."""
-        front = self.pages.stack.currentWidget() if self.pages is not None else None
-        own: Output | None = getattr(front, "output", None)
-        return own or output
 
     def _find(self) -> None:
         from welds.gui.pages.find.opening import open_find
@@ -400,10 +375,8 @@ class MainWindow(QMainWindow):
 
     def show_readiness(self) -> None:
         """Allow printing and saving where the page in front has something to print, or grey it."""
-        assert self.commands is not None
-        if self.pages is not None and self._output is not None:
-            front = self._front_output(self._output)
-            self.commands.set_card_actions(has_card=self._output.is_ready, has_output=front.is_ready)
+        if self._page_commands is not None:
+            self._page_commands.show_readiness()
 
     def _on_units_changed(self, units: "Units") -> None:
         assert self.commands is not None
