@@ -8,6 +8,7 @@ import pytest
 from hypothesis import settings
 
 from tests.support.server import server  # noqa: F401
+from welds import language
 from welds.reference.load import load_tables
 from welds.reference.tables import Tables
 
@@ -36,6 +37,14 @@ def own_folders(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.Mo
     for name in PERSONAL_FOLDERS:
         monkeypatch.setenv(name, str(home / name.lower()))
     return home
+
+
+@pytest.fixture(autouse=True)
+def english(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let every test begin in English, whatever the desk speaks and whatever the test before it spoke."""
+    for name in ("LC_ALL", "LC_MESSAGES", "LANG"):
+        monkeypatch.setenv(name, "C.UTF-8")
+    language.use(language.ENGLISH)
 
 
 @pytest.fixture(scope="session")

@@ -13,11 +13,11 @@ if TYPE_CHECKING:
     from welds.reference.sources import Source
 
 
-def open_window(log: str) -> int:
-    """Open the window, on another log where one is named, and return its exit code."""
+def open_window(log: str, lang: str) -> int:
+    """Open the window, on another log and in another language where they are named; return its exit code."""
     from welds.gui.app import run
 
-    return run(sys.argv[:1], log)
+    return run(sys.argv[:1], log, lang)
 
 
 def write_pdf(path: str, report: object, units: "Units", sources: "Mapping[str, Source]") -> None:

@@ -1,6 +1,14 @@
-"""Every error raised on purpose; anything else is a bug."""
+"""Every error raised on purpose; anything else is a bug.
+
+Messages are in the language in use; what an error keeps in its fields is as the program names it.
+"""
 
 from collections.abc import Iterable
+
+from welds.language import either, mark, tr
+
+NOTHING = mark("nothing")
+"""What an error says was given where nothing was."""
 
 
 class WeldsError(Exception):
@@ -17,8 +25,16 @@ class InputError(WeldsError):
         self.given = given
         self.allowed = allowed
         self.nearest = nearest
-        hint = f"; nearest: {nearest}" if nearest else ""
-        super().__init__(f"{field}: {given!s:.80} is not usable; allowed: {allowed}{hint}")
+        hint = tr("; nearest: {nearest}", nearest=nearest) if nearest else ""
+        super().__init__(
+            tr(
+                "{field}: {given!s:.80} is not usable; allowed: {allowed}{hint}",
+                field=tr(field),
+                given=tr(NOTHING) if given == NOTHING else given,
+                allowed=allowed,
+                hint=hint,
+            )
+        )
 
 
 class AmbiguousInputError(InputError):
@@ -26,7 +42,7 @@ class AmbiguousInputError(InputError):
 
     def __init__(self, field: str, given: object, readings: Iterable[str]) -> None:
         self.readings = tuple(readings)
-        super().__init__(field, given, "one reading: " + " or ".join(self.readings))
+        super().__init__(field, given, tr("one reading: {readings}", readings=either(self.readings)))
 
 
 class NotCoveredError(WeldsError):
@@ -38,7 +54,7 @@ class NotCoveredError(WeldsError):
         self.asked = asked
         self.reason = reason
         self.nearest = nearest
-        hint = f"; nearest that can be answered: {nearest}" if nearest else ""
+        hint = tr("; nearest that can be answered: {nearest}", nearest=nearest) if nearest else ""
         super().__init__(f"{asked}: {reason}{hint}")
 
 
@@ -51,7 +67,14 @@ class OutsideValidityError(WeldsError):
         self.quantity = quantity
         self.given = given
         self.allowed = allowed
-        super().__init__(f"{quantity}: {given} is outside the formula's range; allowed: {allowed}")
+        super().__init__(
+            tr(
+                "{quantity}: {given} is outside the formula's range; allowed: {allowed}",
+                quantity=quantity,
+                given=given,
+                allowed=allowed,
+            )
+        )
 
 
 class ReferenceDataError(WeldsError):
@@ -62,7 +85,8 @@ class ReferenceDataError(WeldsError):
         self.row = row
         self.column = column
         self.problem = problem
-        place = file + (f", row {row}" if row else "") + (f", column {column}" if column else "")
+        place = file + (tr(", row {row}", row=row) if row else "")
+        place += tr(", column {column}", column=column) if column else ""
         super().__init__(f"{place}: {problem}")
 
 
@@ -71,11 +95,13 @@ class BenchFileError(WeldsError):
 
     exit_code = 4
 
-    def __init__(self, file: str, problem: str, line: int | None = None) -> None:
+    def __init__(self, file: str, problem: str, line: int | None = None, field: str = "") -> None:
         self.file = file
         self.line = line
+        self.field = field
         self.problem = problem
-        super().__init__(f"{file}{f', line {line}' if line else ''}: {problem}")
+        place = tr("{file}, line {line}", file=file, line=line) if line else file
+        super().__init__(f"{place}: {problem}")
 
 
 class FileUnavailableError(WeldsError):
@@ -98,7 +124,11 @@ class LogbookUnavailableError(WeldsError):
         self.log = log
         self.problem = problem
         self.offers = tuple(offers)
-        hint = f"; what can be done: {' or '.join(self.offers)}" if self.offers else ""
+        hint = (
+            tr("; what can be done: {offers}", offers=either(tuple(map(tr, self.offers))))
+            if self.offers
+            else ""
+        )
         super().__init__(f"{log}: {problem}{hint}")
 
 

@@ -13,7 +13,7 @@ from pathlib import Path
 
 import pytest
 
-from welds import __version__
+from welds import __version__, language
 from welds.reference.edition import edition
 
 ROOT = Path(__file__).parents[2]
@@ -62,6 +62,12 @@ def run_bundle(bundle: Path, home: Path, *arguments: str, given: str = "") -> st
 
 
 @pytest.mark.slow
+def test_every_language_is_inside_with_the_words_of_its_dialogs(bundle: Path):
+    inside = {path.name for path in bundle.rglob("*") if path.suffix in (".ts", ".qm")}
+    others = set(language.NAMES) - {language.ENGLISH}
+    assert {name for code in others for name in (f"{code}.ts", f"qtbase_{code}.qm")} <= inside
+
+
 def test_bundle_answers_as_this_checkout_does(bundle: Path, tmp_path: Path):
     request = (
         "card",

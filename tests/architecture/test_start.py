@@ -6,7 +6,7 @@ import pytest
 
 from tests.support.opening import open_window
 
-SLOW = {"PIL", "alembic", "ezdxf", "jsonschema", "numpy", "pandas", "pint", "pyqtgraph", "sqlalchemy"}
+SLOW = {"PIL", "alembic", "ezdxf", "jsonschema", "numpy", "pandas", "pint", "pyqtgraph", "sqlalchemy", "xml"}
 
 
 def test_the_window_paints_before_anything_slow_is_imported():

@@ -9,6 +9,8 @@ from pathlib import Path
 
 import pytest
 
+from welds import language
+
 ROOT = Path(__file__).parents[2]
 
 pytestmark = pytest.mark.slow
@@ -46,6 +48,11 @@ def test_every_data_file_is_inside(unpacked: Path):
     inside = {path.relative_to(unpacked / "welds") for path in (unpacked / "welds" / "data").rglob("*")}
     assert shipped
     assert shipped <= inside
+
+
+def test_every_language_is_inside(unpacked: Path):
+    inside = {path.stem for path in (unpacked / "welds" / "languages").glob("*.ts")}
+    assert inside == set(language.NAMES) - {language.ENGLISH}
 
 
 def test_the_licence_and_the_command_are_inside(unpacked: Path):

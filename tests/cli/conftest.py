@@ -42,7 +42,7 @@ class Lent:
 
     logs: tuple = ()
 
-    def open_window(self, log) -> int:
+    def open_window(self, log, lang) -> int:
         self.windows += 1
         self.logs = (*self.logs, log)
         return 0

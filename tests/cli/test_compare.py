@@ -31,7 +31,7 @@ def welds(capsys):
         written = []
         code = main(
             ["compare", *argv],
-            open_window=lambda _log: 1,
+            open_window=lambda *_: 1,
             write_pdf=lambda *arguments: written.append(arguments),
         )
         out, err = capsys.readouterr()

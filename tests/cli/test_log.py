@@ -33,7 +33,7 @@ def run(capsys, monkeypatch, own_folders):
     def call(*argv: str, given: object = None, write_pdf=None) -> Result:
         text = given if isinstance(given, str) else json.dumps(given) if given is not None else ""
         monkeypatch.setattr("sys.stdin", io.TextIOWrapper(io.BytesIO(text.encode())))
-        code = main(["log", *argv], open_window=lambda _log: 0, write_pdf=write_pdf or (lambda *_: None))
+        code = main(["log", *argv], open_window=lambda *_: 0, write_pdf=write_pdf or (lambda *_: None))
         said = capsys.readouterr()
         return Result(code, said.out, said.err)
 

@@ -63,7 +63,7 @@ def test_unknown_command_gets_the_nearest(welds, word, nearest) -> None:
 
 
 def test_an_interrupted_command_leaves_quietly(capsys) -> None:
-    def interrupted(_log) -> int:
+    def interrupted(_log, _lang) -> int:
         raise KeyboardInterrupt
 
     assert main([], open_window=interrupted, write_pdf=lambda *_: None) == 130

@@ -118,5 +118,7 @@ def test_no_page_is_larger_than_a_small_laptop_at_any_size_of_text(make_window, 
             assert needed.width() <= 1366, window.pages.buttons[place].text()
             assert needed.height() <= 768, window.pages.buttons[place].text()
             assert window.width() == 1366, window.pages.buttons[place].text()
+            scrolls = window.pages.stack.minimumSizeHint().width() > window.pages.area.viewport().width()
+            assert not scrolls or step == len(TEXT_SCALES) - 1, window.pages.buttons[place].text()
     finally:
         window._outfit.theme.set_text_step(NORMAL_TEXT_STEP)

@@ -89,7 +89,7 @@ class Box:
         return False
 
 
-def _no_window(_log: str) -> int:
+def _no_window(_log: str, _lang: str) -> int:
     return 0
 
 

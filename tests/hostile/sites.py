@@ -40,7 +40,7 @@ def refusal(write: Callable[[], object]) -> str:
 
 def command(*words: str) -> str:
     """Run a command line; return what the person is told."""
-    code = main([*CARD, *words], open_window=lambda _: 0, write_pdf=write_pdf)
+    code = main([*CARD, *words], open_window=lambda *_: 0, write_pdf=write_pdf)
     return f"exit {code}" if code else ""
 
 

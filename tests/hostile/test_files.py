@@ -264,7 +264,7 @@ MEASURE = """
 import sys
 sys.path.insert(0, {root!r})
 from welds.cli.main import main
-code = main({words!r}, open_window=lambda _: 0, write_pdf=lambda *_: None)
+code = main({words!r}, open_window=lambda *_: 0, write_pdf=lambda *_: None)
 status = open("/proc/self/status").read()
 print(int(status.partition("VmHWM:")[2].split()[0]) // 1024, file=sys.stderr)
 sys.exit(code)

@@ -3,11 +3,14 @@
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
+from welds import language
 from welds.advice.case import Case
 from welds.advice.limits import fit
 from welds.advice.setting import Reason, Setting
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.faults import Fault
+from welds.reference.names import name_of
 
 STEP = 0.5
 """Shop practice: go half way to the end of the band, try again, then half of what is left."""
@@ -100,4 +103,7 @@ def _next_choice(setting: Setting, step: Adjustment) -> Setting:
 
 
 def _words(step: Adjustment) -> str:
-    return f"{step.fault.replace('-', ' ')} seen: {step.remedy[0].lower()}{step.remedy[1:].rstrip('.')}"
+    remedy = step.remedy.rstrip(".")
+    if language.code() == language.ENGLISH:  # elsewhere a small letter may be a mistake
+        remedy = remedy[0].lower() + remedy[1:]
+    return tr("{fault} seen: {remedy}", fault=name_of(step.fault), remedy=remedy)

@@ -52,6 +52,7 @@ from welds.advice.rules import (
 )
 from welds.advice.setting import Caution, Setting, Severity
 from welds.advice.shopping import missing_for
+from welds.language import tr
 from welds.reference.hazards import load_hazards, matching
 from welds.reference.tables import Tables
 
@@ -146,6 +147,6 @@ def advise(
 
 def _cautions(case: Case, settings: SoFar) -> tuple[Caution, ...]:
     return tuple(
-        Caution(hazard.id, Severity(hazard.severity), hazard.text, hazard.basis, hazard.source)
+        Caution(hazard.id, Severity(hazard.severity), tr(hazard.text), hazard.basis, hazard.source)
         for hazard in matching(case.tables.derived(load_hazards), facts_of(case, settings))
     )

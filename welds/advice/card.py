@@ -7,8 +7,9 @@ from welds.advice.adjustment import Adjustment
 from welds.advice.learned import Learned
 from welds.advice.request import Request
 from welds.advice.setting import Caution, Check, Purchase, Setting, Severity, Step
+from welds.language import mark
 
-NOTICE = (
+NOTICE = mark(
     "Advice, not a procedure: local codes, the equipment's and the vehicle's own manuals and your own test"
     " pieces come first. Anything whose failure can hurt someone belongs to a qualified welder."
 )

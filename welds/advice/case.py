@@ -8,8 +8,9 @@ from welds.advice.equipment import Equipment
 from welds.advice.heat_share import LARGEST_RATIO, effective_thickness_mm
 from welds.advice.request import Joint, Process, Request
 from welds.advice.setting import Setting
-from welds.advice.words import both
+from welds.advice.words import both, span
 from welds.errors import InputError, NotCoveredError
+from welds.language import figure, mark, tr
 from welds.reference.fillers import FillerChoice, filler_choice
 from welds.reference.metals import Metal, find_metal
 from welds.reference.positions import find_position
@@ -86,31 +87,36 @@ def make_case(request: Request, tables: Tables, equipment: Equipment) -> Case:
     first = find_metal(tables, request.metal)
     other = find_metal(tables, request.other_metal) if request.other_metal else first
     other_mm = request.thickness_mm if request.other_thickness_mm is None else request.other_thickness_mm
-    for field, value in (("thickness", request.thickness_mm), ("other thickness", other_mm)):
+    for field, value in (("thickness", request.thickness_mm), (mark("other thickness"), other_mm)):
         if not THINNEST_MM <= value <= THICKEST_MM:
-            raise InputError(field, f"{value:g} mm", f"{THINNEST_MM:g} to {THICKEST_MM:g} mm")
+            raise InputError(field, figure(f"{value:g} mm"), span(THINNEST_MM, THICKEST_MM, "mm"))
     if not 0.0 <= request.gap_mm <= THICKEST_MM:
-        raise InputError("gap", f"{request.gap_mm:g} mm", f"0 to {THICKEST_MM:g} mm")
+        raise InputError("gap", figure(f"{request.gap_mm:g} mm"), span(0.0, THICKEST_MM, "mm"))
     if request.length_mm is not None and not 0.0 < request.length_mm <= 1e6:
-        raise InputError("length", f"{request.length_mm:g} mm", "above 0 to 1000 m")
+        raise InputError("length", figure(f"{request.length_mm:g} mm"), tr("above 0 to 1000 m"))
     if request.process is Process.TIG and request.joint is Joint.PLUG:
         fits = ", ".join(joint for joint in Joint if joint is not Joint.PLUG)
         has_mig = any(row.family == first.family for row in tables.records(MigSchedule))
-        allowed, near = (f"{fits}; plug with mig", "plug with mig") if has_mig else (fits, "lap")
-        raise InputError("joint", "plug with tig", allowed, near)
+        allowed, near = (
+            (tr("{joints}; plug with mig", joints=fits), tr("plug with mig")) if has_mig else (fits, "lap")
+        )
+        raise InputError("joint", tr("plug with tig"), allowed, near)
     for metal in (first, other):
         if not metal.is_weldable:
             raise NotCoveredError(metal.name, metal.refusal)
     thin, thick = sorted((request.thickness_mm, other_mm))
     if thick / thin > LARGEST_RATIO:
         raise NotCoveredError(
-            f"{both(thin)} on {both(thick)}",
-            f"the thin edge melts away before the thick piece does (more than {LARGEST_RATIO:g} to 1);"
-            " thin the thick edge down or fasten another way",
-            f"{both(thick / LARGEST_RATIO)} on {both(thick)}",
+            tr("{thin} on {thick}", thin=both(thin), thick=both(thick)),
+            tr(
+                "the thin edge melts away before the thick piece does (more than {ratio:g}"
+                " to 1); thin the thick edge down or fasten another way",
+                ratio=LARGEST_RATIO,
+            ),
+            tr("{thin} on {thick}", thin=both(thick / LARGEST_RATIO), thick=both(thick)),
         )
     position = find_position(tables, request.position)
     case = Case(request, tables, equipment, first, other, other_mm, position)
     if case.filler.first == "":
-        raise NotCoveredError(f"{first.name} to {other.name}", case.filler.why)
+        raise NotCoveredError(tr("{first} to {other}", first=first.name, other=other.name), case.filler.why)
     return case

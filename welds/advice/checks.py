@@ -10,6 +10,7 @@ from welds.advice.rules.tungsten_diameter import rating_of
 from welds.advice.setting import Check, Purchase, Setting
 from welds.advice.shelf_checks import shelf_checks
 from welds.advice.supply_checks import supply_checks
+from welds.language import mark, tr
 from welds.quantities.band import Band
 
 GAP_OF_THICKNESS = {Process.TIG: 0.25, Process.MIG: 0.5}
@@ -20,7 +21,7 @@ def checks_of(
     case: Case, settings: Mapping[str, Setting], shopping: tuple[Purchase, ...] = ()
 ) -> tuple[Check, ...]:
     """Return all checks that apply, passed ones included: a silent pass looks like no check."""
-    found = [Check("bench file", False, case.equipment.trouble)] if case.equipment.trouble else []
+    found = [Check(mark("bench file"), False, case.equipment.trouble)] if case.equipment.trouble else []
     found += reach_checks(case, settings)
     if case.request.process is Process.TIG:
         found.append(_tungsten(case, settings, settings["current"].figure))
@@ -35,10 +36,16 @@ def _tungsten(case: Case, settings: Mapping[str, Setting], current: Band) -> Che
     rating = rating_of(case, settings)
     ok = rating.high_a >= current.start
     return Check(
-        "tungsten",
+        mark("tungsten"),
         ok,
-        f"{rating.diameter_mm:g} mm tungsten stands {rating.high_a:.0f} A"
-        + ("" if ok else f", less than the {current.start:.0f} A wanted: get a thicker one"),
+        tr(
+            "{diameter:g} mm tungsten stands {high:.0f} A",
+            diameter=rating.diameter_mm,
+            high=rating.high_a,
+        )
+        + (
+            "" if ok else tr(", less than the {wanted:.0f} A wanted: get a thicker one", wanted=current.start)
+        ),
     )
 
 
@@ -48,8 +55,12 @@ def _gap(case: Case) -> Check | None:
     widest = GAP_OF_THICKNESS[case.request.process] * case.thin_mm
     ok = case.request.gap_mm <= widest
     return Check(
-        "gap",
+        mark("gap"),
         ok,
-        f"gap {case.request.gap_mm:.1f} mm; up to {widest:.1f} mm bridges without help"
-        + ("" if ok else ": close it, or back it with copper and start at the low end"),
+        tr(
+            "gap {gap:.1f} mm; up to {widest:.1f} mm bridges without help",
+            gap=case.request.gap_mm,
+            widest=widest,
+        )
+        + ("" if ok else tr(": close it, or back it with copper and start at the low end")),
     )

@@ -6,6 +6,11 @@ The bench layer fills these from the person's file; `GENERIC_MACHINE` stands in 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 
+from welds.language import mark
+
+SCALE = mark("scale")
+"""What a machine's own scale is called where the person gave it no name."""
+
 Pair = tuple[str, float]
 """A type or class and its diameter in millimetres."""
 
@@ -14,13 +19,14 @@ Pair = tuple[str, float]
 class Control:
     """How one setting is set: in steps, at fixed positions, or against marks of the machine's own scale.
 
-    `marks` pair what the scale reads with the figure it means; figures are in the unit of the card.
+    `scale` is the person's name for that scale; `marks` pair what it reads with the figure it means;
+    figures are in the unit of the card.
     """
 
     setting: str
     step: float | None = None
     positions: tuple[float, ...] = ()
-    scale: str = "scale"
+    scale: str = SCALE
     marks: tuple[tuple[str, float], ...] = ()
 
 
@@ -192,5 +198,5 @@ def _sizes(pairs: Iterable[Pair], wanted: str) -> frozenset[float]:
     return frozenset(size for name, size in pairs if name == wanted)
 
 
-GENERIC_MACHINE = Machine(name="any machine", processes=frozenset({"tig", "mig"}))
+GENERIC_MACHINE = Machine(name=mark("any machine"), processes=frozenset({"tig", "mig"}))
 GENERIC = Equipment(GENERIC_MACHINE)

@@ -7,6 +7,8 @@ from welds.advice.case import Case
 from welds.advice.mig_seams import Bench, build_mig_seams
 from welds.advice.request import Process, Transfer
 from welds.errors import InputError, NotCoveredError, nearest
+from welds.language import tr
+from welds.reference.names import id_or_name
 from welds.reference.shielding import Gas, GasUse, find_gas, gas_uses
 from welds.reference.tables import Tables
 
@@ -50,21 +52,27 @@ def choose_gas(case: Case, transfer: Transfer | None = None) -> tuple[Gas, str]:
     fitting = suitable_gases(case, transfer)
     wanted = case.request.gas
     if not fitting:
-        raise NotCoveredError(_words(case, transfer), "the tables hold no gas for it")
+        raise NotCoveredError(_words(case, transfer), tr("the tables hold no gas for it"))
     if wanted is not None:
         by_id = {gas.id: gas for gas in fitting}
         if wanted not in by_id:
             close = nearest(wanted, by_id) or fitting[0].id
-            raise InputError("gas", wanted, f"{', '.join(by_id)} for {_words(case, transfer)}", close)
-        return by_id[wanted], "the gas on the machine"
+            raise InputError(
+                "gas",
+                wanted,
+                tr("{gases} for {asked}", gases=", ".join(by_id), asked=_words(case, transfer)),
+                close,
+            )
+        return by_id[wanted], tr("the gas on the machine")
     stocked = [gas for gas in fitting if gas.id in case.equipment.shelf.gases]
     if stocked and fitting[0] not in stocked:
-        return stocked[0], f"{fitting[0].name} is not on the shelf; this one suits too"
-    return fitting[0], "the usual gas for this metal and process"
+        return stocked[0], tr("{name} is not on the shelf; this one suits too", name=fitting[0].name)
+    return fitting[0], tr("the usual gas for this metal and process")
 
 
 def _words(case: Case, transfer: Transfer | None) -> str:
-    return f"{case.request.process} on {case.family}" + (f", {transfer} transfer" if transfer else "")
+    asked = tr("{process} on {metal}", process=case.request.process.value, metal=id_or_name(case.family))
+    return asked + (tr(", {transfer} transfer", transfer=id_or_name(transfer)) if transfer else "")
 
 
 def tig_gas_class(gas: Gas) -> str:

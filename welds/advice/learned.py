@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from welds.language import mark, tr
 from welds.quantities.band import Band
 
 
@@ -37,7 +38,7 @@ class Learned:
     @property
     def sureness_words(self) -> str:
         """The sureness in words."""
-        for least, words in ((0.975, "sure"), (0.9, "fairly sure"), (0.75, "likely")):
+        for least, words in ((0.975, mark("sure")), (0.9, mark("fairly sure")), (0.75, mark("likely"))):
             if self.sureness >= least:
-                return words
-        return "no more than a hint"
+                return tr(words)
+        return tr("no more than a hint")

@@ -15,6 +15,7 @@ from welds.advice.rules.mig_current import within_wire
 from welds.advice.rules.tungsten_diameter import build_ratings
 from welds.advice.setting import Reason, Setting
 from welds.advice.table_current import build_table_currents
+from welds.language import tr
 from welds.quantities.band import Band
 
 
@@ -58,10 +59,15 @@ def _unlimited(
 
 
 def _words(learned: Learned) -> str:
-    welds = "1 past weld" if learned.welds == 1 else f"{learned.welds} past welds"
-    return (
-        f"your log: {welds}, {learned.alike} on this kind of joint ({learned.sureness_words}; nine in ten"
-        f" that it lies between {learned.factor_low:.2f} and {learned.factor_high:.2f} times the tables)"
+    welds = tr("1 past weld") if learned.welds == 1 else tr("{welds} past welds", welds=learned.welds)
+    return tr(
+        "your log: {welds}, {alike} on this kind of joint ({sureness}; nine in ten"
+        " that it lies between {low:.2f} and {high:.2f} times the tables)",
+        welds=welds,
+        alike=learned.alike,
+        sureness=learned.sureness_words,
+        low=learned.factor_low,
+        high=learned.factor_high,
     )
 
 
@@ -71,10 +77,16 @@ def _between(band: Band, learned: Learned) -> tuple[Band, list[Reason]]:
     burnt, cold = learned.burnt_at_a, learned.cold_at_a
     if burnt is not None and band.start < burnt < band.high:
         band = band.clipped(highest=burnt)
-        reasons.append(Reason(f"a like weld burned through at what would be {burnt:.0f} A here: stay below"))
+        reasons.append(
+            Reason(
+                tr("a like weld burned through at what would be {burnt:.0f} A here: stay below", burnt=burnt)
+            )
+        )
     if cold is not None and band.low < cold < band.start:
         band = band.clipped(lowest=cold)
-        reasons.append(Reason(f"a like weld stayed cold at what would be {cold:.0f} A here: stay above"))
+        reasons.append(
+            Reason(tr("a like weld stayed cold at what would be {cold:.0f} A here: stay above", cold=cold))
+        )
     return band, reasons
 
 
@@ -96,7 +108,7 @@ def _within_tungsten(case: Case, polarity: str, table: Band, band: Band) -> tupl
         if not shelf or any(abs(each.diameter_mm - mm) < 0.05 for mm in shelf)
     ]
     limit = max(max(rated, default=0.0), table.start)
-    return clip(band, "the thickest tungsten on hand", None, limit, "A")
+    return clip(band, tr("the thickest tungsten on hand"), None, limit, "A")
 
 
 def _whole(band: Band) -> Band:

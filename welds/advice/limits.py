@@ -4,6 +4,7 @@ from math import ceil, floor
 
 from welds.advice.equipment import Control, Machine
 from welds.advice.setting import Reason
+from welds.language import figure, tr
 from welds.quantities.band import Band
 
 DUST = 1e-6
@@ -25,7 +26,16 @@ def fit(band: Band, machine: Machine, setting: str, unit: str) -> tuple[Band, li
         return band, reasons
     snapped = _snapped(band, control, lowest, highest)
     if snapped != band:
-        reasons.append(Reason(f"snapped to {snapped.start:g} {unit}: {_ways(machine, control, unit)}"))
+        reasons.append(
+            Reason(
+                tr(
+                    "snapped to {start:g} {unit}: {ways}",
+                    start=snapped.start,
+                    unit=tr(unit),
+                    ways=_ways(machine, control, unit),
+                )
+            )
+        )
     return snapped, reasons
 
 
@@ -36,12 +46,39 @@ def clip(
     reasons = []
     if lowest is not None and lowest == highest:
         if not band.low == band.high == lowest:
-            reasons.append(Reason(f"clipped: {name} has {lowest:g} {unit} and no other"))
+            reasons.append(
+                Reason(
+                    tr(
+                        "clipped: {name} has {lowest:g} {unit} and no other",
+                        name=name,
+                        lowest=lowest,
+                        unit=tr(unit),
+                    ),
+                    is_clip=True,
+                )
+            )
     else:
         if highest is not None and band.high > highest:
-            reasons.append(Reason(f"clipped: {name} stops at {highest:g} {unit}"))
+            reasons.append(
+                Reason(
+                    tr(
+                        "clipped: {name} stops at {highest:g} {unit}",
+                        name=name,
+                        highest=highest,
+                        unit=tr(unit),
+                    ),
+                    is_clip=True,
+                )
+            )
         if lowest is not None and band.low < lowest:
-            reasons.append(Reason(f"clipped: {name} starts at {lowest:g} {unit}"))
+            reasons.append(
+                Reason(
+                    tr(
+                        "clipped: {name} starts at {lowest:g} {unit}", name=name, lowest=lowest, unit=tr(unit)
+                    ),
+                    is_clip=True,
+                )
+            )
     return band.clipped(lowest, highest), reasons
 
 
@@ -65,8 +102,22 @@ def _snapped(band: Band, control: Control, lowest: float | None, highest: float 
 
 def _ways(machine: Machine, control: Control, unit: str) -> str:
     if not control.positions:
-        return f"{machine.name} goes in steps of {control.step:g} {unit}"
+        return tr(
+            "{name} goes in steps of {step:g} {unit}", name=machine.name, step=control.step, unit=tr(unit)
+        )
     named = sorted(set(control.positions))
     if len(named) > MOST_NAMED:
-        return f"{machine.name} has {len(named)} positions from {named[0]:g} to {named[-1]:g} {unit}"
-    return f"{machine.name} has {', '.join(f'{each:g}' for each in named)} {unit} only"
+        return tr(
+            "{name} has {number} positions from {lowest:g} to {highest:g} {unit}",
+            name=machine.name,
+            number=len(named),
+            lowest=named[0],
+            highest=named[-1],
+            unit=tr(unit),
+        )
+    return tr(
+        "{name} has {positions} {unit} only",
+        name=machine.name,
+        positions=", ".join(figure(f"{each:g}") for each in named),
+        unit=tr(unit),
+    )

@@ -4,8 +4,10 @@ from collections.abc import Mapping
 from dataclasses import replace
 from itertools import pairwise
 
-from welds.advice.equipment import Control, Machine
+from welds.advice.equipment import SCALE, Control, Machine
 from welds.advice.setting import Reason, Setting
+from welds.language import figure as written
+from welds.language import tr
 
 SAME = 1e-6
 
@@ -19,8 +21,8 @@ def with_readings(settings: Mapping[str, Setting], machine: Machine) -> dict[str
             continue
         words = in_words(control, setting.band.start)
         ends = [in_words(control, each) for each in (setting.band.low, setting.band.high)]
-        span = "" if ends[0] == ends[1] else f"; the range is {ends[0]} to {ends[1]}"
-        reason = Reason(f"set {words}{span}")
+        span = "" if ends[0] == ends[1] else tr("; the range is {low} to {high}", low=ends[0], high=ends[1])
+        reason = Reason(tr("set {reading}{span}", reading=words, span=span))
         shown[control.setting] = replace(setting, own_scale=words, reasons=(*setting.reasons, reason))
     return shown
 
@@ -30,7 +32,11 @@ def in_words(control: Control, figure: float) -> str:
     read = reading(control, figure)
     if control.scale.startswith("%"):
         return f"{read} {control.scale}"
-    return f"{read} on this machine's {control.scale}"
+    return tr(
+        "{read} on this machine's {scale}",
+        read=read,
+        scale=tr(SCALE) if control.scale == SCALE else control.scale,
+    )
 
 
 def reading(control: Control, figure: float) -> str:
@@ -46,7 +52,7 @@ def reading(control: Control, figure: float) -> str:
         by_figure = sorted(numbered, key=lambda mark: mark[1])
         for (first, low), (second, high) in pairwise(by_figure):
             if low <= figure <= high:
-                return f"{round(first + (second - first) * (figure - low) / (high - low), 1):g}"
+                return written(f"{round(first + (second - first) * (figure - low) / (high - low), 1):g}")
     return min(control.marks, key=lambda mark: abs(mark[1] - figure))[0]
 
 

@@ -3,9 +3,12 @@
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import cache
 
+from welds import language
 from welds.advice.request import Hand, Joint, Place, Process
 from welds.errors import AmbiguousInputError, InputError
+from welds.language import mark, tr
 from welds.quantities.length import THICKNESS, parse_length
 from welds.reference.metals import find_metal
 from welds.reference.positions import find_position
@@ -16,19 +19,39 @@ LONGEST = 3
 
 MOST_WORDS = 40
 
-_CLOSED: Mapping[str, tuple[str, str]] = {
-    **{each.value: ("process", each.value) for each in Process},
-    "gtaw": ("process", "tig"),
-    "gmaw": ("process", "mig"),
-    "mag": ("process", "mig"),
-    **{each.value.replace("-", " "): ("joint", each.value) for each in Joint},
-    "corner": ("joint", "outside-corner"),
-    "t": ("joint", "tee"),
-    "t joint": ("joint", "tee"),
-    "fillet": ("joint", "tee"),
-    **{each.value: ("place", each.value) for each in Place},
-    **{each.value: ("hand", each.value) for each in Hand},
-}
+_SPOKEN: tuple[tuple[str, str, str], ...] = (
+    ("process", Process.TIG, mark("tig; gtaw")),
+    ("process", Process.MIG, mark("mig; gmaw; mag")),
+    ("joint", Joint.BUTT, mark("butt")),
+    ("joint", Joint.TEE, mark("tee; t; t joint; fillet")),
+    ("joint", Joint.LAP, mark("lap")),
+    ("joint", Joint.OUTSIDE_CORNER, mark("outside corner; corner")),
+    ("joint", Joint.INSIDE_CORNER, mark("inside corner")),
+    ("joint", Joint.EDGE, mark("edge")),
+    ("joint", Joint.PLUG, mark("plug")),
+    ("place", Place.INDOORS, mark("indoors")),
+    ("place", Place.OUTDOORS, mark("outdoors")),
+    ("place", Place.ENCLOSED, mark("enclosed")),
+    ("hand", Hand.UNHURRIED, mark("unhurried")),
+    ("hand", Hand.BRISK, mark("brisk")),
+)
+"""Field, what it then is, and the words for it: a translator gives as many as people say, each in full."""
+
+_IN_TABLES: tuple[tuple[str, str, str], ...] = (
+    ("metal", "low-carbon", mark("low-carbon; mild; mild steel")),
+    ("metal", "galvanised", mark("galvanised; galvanized")),
+    ("metal", "structural", mark("structural; hot-rolled")),
+    ("metal", "weathering", mark("weathering")),
+    ("metal", "copper", mark("copper")),
+    ("metal", "titanium-2", mark("titanium")),
+    ("metal", "magnesium-az31", mark("magnesium")),
+    ("metal", "silicon-bronze", mark("silicon bronze")),
+    ("position", "PA", mark("flat; downhand")),
+    ("position", "PE", mark("overhead; upside down")),
+    ("position", "PF", mark("vertical up; uphill; upward")),
+    ("position", "PG", mark("vertical down; downhill; downward")),
+)
+"""The same for what the tables know by English names: only another language's words are looked up here."""
 _FREE_COMMA = re.compile(r"[,;](?!\d)|\s+")
 _NUMBER_FIRST = re.compile(r"[\d.]")
 
@@ -43,7 +66,7 @@ class Phrase:
 
 def read_phrase(text: str, tables: Tables) -> Phrase:
     """Return what the words say of a joint, in any order; a second metal or thickness is the other's."""
-    words = [word for word in _FREE_COMMA.split(text.lower()) if word][:MOST_WORDS]
+    words = [word for word in _FREE_COMMA.split(text.casefold()) if word][:MOST_WORDS]
     fields: dict[str, str] = {}
     rest: list[str] = []
     place = 0
@@ -60,10 +83,24 @@ def read_phrase(text: str, tables: Tables) -> Phrase:
     return Phrase(fields, tuple(rest))
 
 
+@cache
+def _closed(_language: str) -> Mapping[str, tuple[str, str]]:
+    """Return what the words in the language in use mean, and the English ones."""
+    spoken = [*_SPOKEN]
+    if language.code() != language.ENGLISH:
+        spoken += [(field, value, tr(words)) for field, value, words in (*_IN_TABLES, *_SPOKEN)]
+    return {
+        word.replace("-", " ").casefold(): (field, value)
+        for field, value, words in spoken
+        for word in words.split("; ")
+    }
+
+
 def _meaning(words: str, known: Mapping[str, str], tables: Tables) -> tuple[str, str] | None:
-    closed = _CLOSED.get(words.replace("-", " "))
+    closed = _closed(language.code()).get(words.replace("-", " "))
     if closed is not None:
-        return closed
+        field, value = closed
+        return (f"other_{field}" if field == "metal" and field in known else field), value
     for field, is_meant in (("metal", _is_metal), ("thickness", _is_thickness)):
         if is_meant(words, tables):
             return (f"other_{field}" if field in known else field), words

@@ -4,6 +4,8 @@ from collections.abc import Callable
 
 from welds.advice.words import both
 from welds.errors import NotCoveredError
+from welds.language import tr
+from welds.reference.names import id_or_name
 from welds.reference.schedules import MigSchedule
 from welds.reference.tables import Tables
 
@@ -24,8 +26,8 @@ def between_plug_rows(
     thinnest, thickest = rows[0].thickness_mm, rows[-1].thickness_mm
     if not thinnest / REACH <= top_mm <= thickest * REACH:
         raise NotCoveredError(
-            f"plug in {family}, top sheet {both(top_mm)}",
-            f"the rows cover {both(thinnest)} to {both(thickest)}",
+            tr("plug in {metal}, top sheet {top}", metal=id_or_name(family), top=both(top_mm)),
+            tr("the rows cover {thinnest} to {thickest}", thinnest=both(thinnest), thickest=both(thickest)),
             both(thinnest if top_mm < thinnest else thickest),
         )
     below = max((row.thickness_mm for row in rows if row.thickness_mm <= top_mm), default=thinnest)

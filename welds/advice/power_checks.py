@@ -8,6 +8,7 @@ from welds.advice.request import Place, Process
 from welds.advice.setting import Check, Setting
 from welds.advice.words import grade_words
 from welds.errors import OutsideValidityError
+from welds.language import mark, tr
 from welds.physics.power_source import duty_cycle_at
 from welds.reference.shielding import shielding_rules
 from welds.reference.supply import supply_row
@@ -31,21 +32,41 @@ def duty_check(case: Case, settings: Mapping[str, Setting]) -> Check | None:
     duty = duty_of(machine, amps)
     if duty is None:
         top = max(rated for rated, _ in machine.duty_cycle)
-        return Check("duty cycle", False, f"the plate of {machine.name} says nothing above {top:g} A")
+        return Check(
+            mark("duty cycle"),
+            False,
+            tr("the plate of {name} says nothing above {top:g} A", name=machine.name, top=top),
+        )
     minutes = duty / CYCLE_MIN
-    text = f"{minutes:.1f} minutes of arc in ten at {amps:.0f} A"
+    text = tr("{minutes:.1f} minutes of arc in ten at {amps:.0f} A", minutes=minutes, amps=amps)
     if duty >= FULL_DUTY_PERCENT:
-        return Check("duty cycle", True, text)
+        return Check(mark("duty cycle"), True, text)
     needed = arc_minutes(case, settings)
     if needed is None:
-        return Check("duty cycle", False, f"{text}: pause {CYCLE_MIN - minutes:.1f} minutes before it trips")
+        return Check(
+            mark("duty cycle"),
+            False,
+            tr(
+                "{text}: pause {pause:.1f} minutes before it trips",
+                text=text,
+                pause=CYCLE_MIN - minutes,
+            ),
+        )
     if needed <= minutes:
-        return Check("duty cycle", True, f"{text}; this weld takes {needed:.1f}")
+        return Check(
+            mark("duty cycle"), True, tr("{text}; this weld takes {needed:.1f}", text=text, needed=needed)
+        )
     return Check(
-        "duty cycle",
+        mark("duty cycle"),
         False,
-        f"{text}, this weld takes {needed:.1f}: it trips after {minutes:.1f};"
-        f" stop before that and let it cool {CYCLE_MIN - minutes:.1f} minutes",
+        tr(
+            "{text}, this weld takes {needed:.1f}: it trips after {minutes:.1f}; stop before"
+            " that and let it cool {pause:.1f} minutes",
+            text=text,
+            needed=needed,
+            minutes=minutes,
+            pause=CYCLE_MIN - minutes,
+        ),
     )
 
 
@@ -70,12 +91,17 @@ def _torch(case: Case, settings: Mapping[str, Setting]) -> list[Check]:
     assert rule.value_min is not None
     found = []
     if is_tig and current.start > rule.value_min and (torch is None or torch.cooling == "air"):
-        has = "the torch is air-cooled" if torch else "no torch stated"
+        has = tr("the torch is air-cooled") if torch else tr("no torch stated")
         found.append(
             Check(
-                "torch cooling",
+                mark("torch cooling"),
                 torch is None,
-                f"above {rule.value_min:g} A a water-cooled torch [{rule.source_id}]; {has}",
+                tr(
+                    "above {limit:g} A a water-cooled torch [{source}]; {torch}",
+                    limit=rule.value_min,
+                    source=rule.source_id,
+                    torch=has,
+                ),
             )
         )
     if torch is None:
@@ -84,14 +110,25 @@ def _torch(case: Case, settings: Mapping[str, Setting]) -> list[Check]:
     rated = torch.rated_ac_a if alternating and torch.rated_ac_a is not None else torch.rated_a
     if rated is None:
         return found
-    what = "torch" if is_tig else "gun"
+    what = tr("torch") if is_tig else tr("gun")
     try:
         duty = duty_cycle_at(current.start, rated, torch.duty_percent)
     except OutsideValidityError:
-        text = f"{what} is rated {rated:g} A, {current.start:.0f} A wanted: it overheats"
-        return [*found, Check("torch", False, text)]
-    text = f"{what} rated {rated:g} A at {torch.duty_percent:g} %: {duty / CYCLE_MIN:.1f} minutes in ten here"
-    return [*found, Check("torch", True, text)]
+        text = tr(
+            "{what} is rated {rated:g} A, {start:.0f} A wanted: it overheats",
+            what=what,
+            rated=rated,
+            start=current.start,
+        )
+        return [*found, Check(mark("torch"), False, text)]
+    text = tr(
+        "{what} rated {rated:g} A at {duty_percent:g} %: {duty:.1f} minutes in ten here",
+        what=what,
+        rated=rated,
+        duty_percent=torch.duty_percent,
+        duty=duty / CYCLE_MIN,
+    )
+    return [*found, Check(mark("torch"), True, text)]
 
 
 def _open_circuit(case: Case, settings: Mapping[str, Setting]) -> Check | None:
@@ -103,10 +140,20 @@ def _open_circuit(case: Case, settings: Mapping[str, Setting]) -> Check | None:
     row = supply_row(case.tables, "open-circuit-limit", "any", 1, output)
     assert row is not None
     ok = volts <= row.high
-    text = f"open circuit {volts:g} V {output}; where shock is likelier than usual {row.high:g} V at most"
+    text = tr(
+        "open circuit {volts:g} V {output}; where shock is likelier than usual {high:g} V at most",
+        volts=volts,
+        output=output,
+        high=row.high,
+    )
     return Check(
-        "open circuit",
+        mark("open circuit"),
         ok,
-        f"{text} ({grade_words(row.basis)} of the standard; {'rms' if output == 'AC' else 'peak'})"
-        + ("" if ok else ": not this machine in here"),
+        tr(
+            "{text} ({grade} of the standard; {kind})",
+            text=text,
+            grade=grade_words(row.basis),
+            kind=tr("rms") if output == "AC" else tr("peak"),
+        )
+        + ("" if ok else tr(": not this machine in here")),
     )

@@ -3,6 +3,7 @@
 from welds.advice.case import Case
 from welds.advice.request import Coating, Joint
 from welds.advice.setting import Step
+from welds.language import mark, tr
 from welds.reference.basis import Basis
 from welds.reference.cleaning import cleaning_steps
 
@@ -15,12 +16,12 @@ CASE_OF_COATING = {
     Coating.OLD_PAINT: "toxic-coating",
     Coating.ANODISED: "anodised",
 }
-LOOK_BEHIND = (
+LOOK_BEHIND = mark(
     "Look behind: plug only where the sheet behind is sound. Step-drill to round, take the burr off behind."
 )
-FIT = "Deburr, fit tight and clamp; return clamp on bare metal beside the joint."
-COPPER = "Back it with copper, clamped tight."
-TEST_BEAD = "Run a test bead on scrap of the same sheet."
+FIT = mark("Deburr, fit tight and clamp; return clamp on bare metal beside the joint.")
+COPPER = mark("Back it with copper, clamped tight.")
+TEST_BEAD = mark("Run a test bead on scrap of the same sheet.")
 BACKED_MM = 2.0
 
 
@@ -40,7 +41,7 @@ def preparation_of(case: Case) -> tuple[Step, ...]:
     ]
 
     def practice(text: str) -> Step:
-        return Step(text, Basis.PRACTICE, "COMMON_PRACTICE")
+        return Step(tr(text), Basis.PRACTICE, "COMMON_PRACTICE")
 
     if case.request.joint is Joint.PLUG:
         steps.append(practice(LOOK_BEHIND))

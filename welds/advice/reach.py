@@ -6,19 +6,20 @@ from welds.advice.case import Case
 from welds.advice.gas_choice import suitable_gases
 from welds.advice.heat_limits import limits_for
 from welds.advice.request import Joint, Process, Transfer
-from welds.advice.words import joined
 from welds.errors import NotCoveredError
+from welds.language import mark, tr
 from welds.quantities.band import Band
+from welds.reference.names import all_of, any_of
 
 HOPELESS = 0.6
 """Shop judgement: with less than this share of the lowest useful current no preheat or gas makes it up."""
 
-ELSEWHERE = "thinner sheet, or another machine"
+ELSEWHERE = mark("thinner sheet, or another machine")
 BEVEL_FROM_MM = 4.0
 SMALLER = {
-    Joint.TEE: "a smaller fillet from both sides",
-    Joint.LAP: "a smaller fillet from both sides",
-    Joint.INSIDE_CORNER: "a smaller fillet",
+    Joint.TEE: mark("a smaller fillet from both sides"),
+    Joint.LAP: mark("a smaller fillet from both sides"),
+    Joint.INSIDE_CORNER: mark("a smaller fillet"),
 }
 
 
@@ -26,20 +27,33 @@ def refuse_hopeless(case: Case, wanted: Band) -> None:
     """Raise NotCoveredError where the machine is so far off that no card could be welded to."""
     machine = case.equipment.machine
     lowest, highest = machine.current_min_a, machine.current_max_a
-    asked = f"{case.request.process} on {case.first.name} with {machine.name}"
+    asked = tr(
+        "{process} on {metal} with {machine}",
+        process=case.request.process.value,
+        metal=case.first.name,
+        machine=machine.name,
+    )
     if highest is not None and highest < HOPELESS * wanted.low:
         raise NotCoveredError(
             asked,
-            f"the joint wants at least {wanted.low:.0f} A, the machine ends at {highest:g} A:"
-            " it would lie cold on the surface",
-            next(_other_machines(case, wanted), ELSEWHERE),
+            tr(
+                "the joint wants at least {low:.0f} A, the machine ends at {highest:g} A: it would"
+                " lie cold on the surface",
+                low=wanted.low,
+                highest=highest,
+            ),
+            next(_other_machines(case, wanted), tr(ELSEWHERE)),
         )
     if lowest is not None and wanted.high < HOPELESS * lowest:
         raise NotCoveredError(
             asked,
-            f"the joint stands at most {wanted.high:.0f} A, the machine starts at {lowest:g} A: it would burn"
-            " through",
-            "thicker sheet, or a machine that goes lower",
+            tr(
+                "the joint stands at most {high:.0f} A, the machine starts at {lowest:g} A: it would"
+                " burn through",
+                high=wanted.high,
+                lowest=lowest,
+            ),
+            tr("thicker sheet, or a machine that goes lower"),
         )
 
 
@@ -48,28 +62,32 @@ def instead(case: Case, wanted: Band, transfer: Transfer | None = None) -> tuple
     offers = list(_other_machines(case, wanted))
     ceilings = [each.preheat_max_c for each in limits_for(case) if each.preheat_max_c is not None]
     if ceilings and min(ceilings) > 0:
-        offers.append(f"warm the parts, {min(ceilings):g} degC at most")
+        offers.append(tr("warm the parts, {most:g} degC at most", most=min(ceilings)))
     elif not case.families & {"aluminium", "magnesium", "titanium"}:
-        offers.append("preheat within what the metal and its code allow")
+        offers.append(tr("preheat within what the metal and its code allow"))
     if case.request.process is Process.TIG:
         hotter = [gas.name for gas in suitable_gases(case, transfer) if gas.helium_percent > 0.0]
-        offers += [f"a gas with helium ({hotter[0]}) makes the arc hotter"] if hotter else []
+        offers += [tr("a gas with helium ({gas}) makes the arc hotter", gas=hotter[0])] if hotter else []
     if case.thick_mm > BEVEL_FROM_MM:
-        offers.append("bevel and take more, smaller runs")
+        offers.append(tr("bevel and take more, smaller runs"))
     smaller = SMALLER.get(case.request.joint)
-    offers += [smaller] if smaller else []
-    return (*offers, ELSEWHERE)
+    offers += [tr(smaller)] if smaller else []
+    return (*offers, tr(ELSEWHERE))
 
 
 def offers_text(offers: tuple[str, ...]) -> str:
     """Return the offers as the end of a sentence."""
-    return joined(offers, "or")
+    return any_of(offers)
 
 
 def _other_machines(case: Case, wanted: Band) -> Iterator[str]:
     """Yield those on the bench that reach it; another process wants its own current, so its own card."""
     for machine in case.equipment.others:
         if case.request.process not in machine.processes:
-            yield f"ask for a card by {joined(sorted(machine.processes))}: {machine.name} is there"
+            yield tr(
+                "ask for a card by {processes}: {name} is there",
+                processes=all_of(sorted(machine.processes)),
+                name=machine.name,
+            )
         elif machine.current_max_a is None or machine.current_max_a >= wanted.start:
-            yield f"use {machine.name}"
+            yield tr("use {name}", name=machine.name)

@@ -9,11 +9,17 @@ from welds.reference.basis import Basis
 
 @dataclass(frozen=True, slots=True)
 class Reason:
-    """One link in the chain: a sentence, the factor it applied (if any), the source it came from (if any)."""
+    """One link in the chain: a sentence, the factor it applied (if any), the source it came from (if any).
+
+    `is_clip` marks the one that says a limit was met, `is_aside` one that moves no figure: it shows how far
+    documents lie apart.
+    """
 
     text: str
     factor: float | None = None
     source: str | None = None
+    is_clip: bool = False
+    is_aside: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +33,8 @@ class Choice:
 @dataclass(frozen=True, slots=True)
 class Setting:
     """One line of the card: either a band or a chosen value with alternatives.
+
+    A value in words is English, as JSON and the log keep it: `welds.advice.words.value_said` says it.
 
     `rows` are the ids of the table rows the figure came from; `sources` the ids in data/sources.yaml;
     `text` says in words what a coded value means ("argon" for I1). `wanted` is the band before the machine's
@@ -89,7 +97,7 @@ class Caution:
 
 @dataclass(frozen=True, slots=True)
 class Check:
-    """Something the program worked out about the set-up, passed or not."""
+    """Something the program worked out about the set-up, passed or not; its name is for `tr` to say."""
 
     name: str
     ok: bool

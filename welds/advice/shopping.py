@@ -21,6 +21,7 @@ from welds.advice.rules import (
 from welds.advice.rules.tungsten_diameter import stands
 from welds.advice.setting import Purchase, Setting
 from welds.advice.sizes import holds
+from welds.language import figure, mark, tr
 from welds.quantities.sizes import SOLD_AS
 
 Rule = Callable[[Case, SoFar], Setting | None]
@@ -37,6 +38,12 @@ TIG: tuple[Rule, ...] = (
 )
 MIG: tuple[Rule, ...] = (filler_metal.advise, wire_diameter.advise, shielding_gas.advise, backing.advise)
 """The rules that look at the shelf, in the order of the card."""
+
+ITEMS = {
+    "tungsten_diameter": mark("tungsten {name}, {size:g} mm"),
+    "filler_diameter": mark("rod {name}, {size:g} mm"),
+    "wire_diameter": mark("wire {name}, {size:g} mm"),
+}
 
 
 def missing_for(case: Case, settings: Mapping[str, Setting]) -> tuple[Purchase, ...]:
@@ -68,10 +75,10 @@ def _lacking(case: Case, settings: Mapping[str, Setting], shelf: Shelf) -> list[
         transfer = Transfer(str(settings["transfer"].value))
     gas = choose_gas(case, transfer)[0]
     if shelf.gases and gas.id not in shelf.gases:
-        found.append(("shielding_gas", f"gas: {gas.name}"))
+        found.append(("shielding_gas", tr("gas: {name}", name=gas.name)))
     bar = str(settings["backing"].value)
     if shelf.backing_bars and bar in backing.BARS and not shelf.backing_bars & backing.BARS[bar]:
-        found.append(("backing", bar))
+        found.append(("backing", tr(bar)))
     return found
 
 
@@ -79,26 +86,26 @@ def _tig(settings: Mapping[str, Setting], shelf: Shelf) -> list[tuple[str, str]]
     found: list[tuple[str, str]] = []
     kind, size = str(settings["tungsten_type"].value), float(settings["tungsten_diameter"].start)
     kinds, sizes = shelf.types_of_tungsten, shelf.tungsten_sizes(kind)
-    found += _pair("tungsten_diameter", "tungsten", kind, size, kinds, sizes)
+    found += _pair("tungsten_diameter", kind, size, kinds, sizes)
     rod, size = str(settings["filler_metal"].value), float(settings["filler_diameter"].start)
-    found += _pair("filler_diameter", "rod", rod, size, shelf.metals_of_rods, shelf.rod_sizes(rod))
+    found += _pair("filler_diameter", rod, size, shelf.metals_of_rods, shelf.rod_sizes(rod))
     lens = bool(settings["gas_lens"].value)
     if lens and shelf.has_gas_lens is False:
-        found.append(("gas_lens", "a gas lens"))
+        found.append(("gas_lens", tr("a gas lens")))
     number = int(float(settings["cup"].start))
     cups = shelf.lens_cups if lens and shelf.lens_cups else shelf.cups
     if cups and number not in cups:
-        found.append(("cup", f"cup {number}"))
+        found.append(("cup", tr("cup {number}", number=number)))
     return found
 
 
 def _mig(settings: Mapping[str, Setting], shelf: Shelf) -> list[tuple[str, str]]:
     wire, size = str(settings["wire"].value), float(settings["wire_diameter"].start)
-    return _pair("wire_diameter", "wire", wire, size, shelf.metals_of_wires, shelf.wire_sizes(wire))
+    return _pair("wire_diameter", wire, size, shelf.metals_of_wires, shelf.wire_sizes(wire))
 
 
 def _pair(
-    setting: str, what: str, name: str, size_mm: float, names: frozenset[str], sizes_mm: frozenset[float]
+    setting: str, name: str, size_mm: float, names: frozenset[str], sizes_mm: frozenset[float]
 ) -> list[tuple[str, str]]:
     """Return the item where its name, or its size, is stated not to be there."""
     lacks_name = bool(names) and name not in names
@@ -106,4 +113,6 @@ def _pair(
     if not lacks_name and not lacks_size:
         return []
     inch = SOLD_AS[setting].get(size_mm)
-    return [(setting, f"{what} {name}, {size_mm:g} mm" + (f" ({inch} in)" if inch else ""))]
+    return [
+        (setting, tr(ITEMS[setting], name=name, size=size_mm) + (figure(f" ({inch} in)") if inch else ""))
+    ]

@@ -9,8 +9,10 @@ from welds.advice.power_checks import FULL_DUTY_PERCENT, duty_of
 from welds.advice.request import Process
 from welds.advice.setting import Check, Setting
 from welds.advice.words import grade_words
+from welds.language import figure, mark, tr
 from welds.physics.arc import conventional_load_voltage_mig, conventional_load_voltage_tig
 from welds.physics.supply import apparent_power, cord_voltage_drop, effective_supply_current, supply_current
+from welds.reference.names import name_of
 from welds.reference.supply import SupplyRow, conductor_factor, supply_row
 from welds.reference.tables import Tables
 
@@ -18,7 +20,7 @@ LOAD_LINE_END_A = 600.0
 MOST_DROP_PERCENT = 5.0
 """Shop practice: with more than this lost in the cord the machine starves."""
 
-DEFER = "who wires it goes by the local electrical code and the machine's own plate"
+DEFER = mark("who wires it goes by the local electrical code and the machine's own plate")
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +51,7 @@ def draw_at(
     (least_eta, most_eta), (least_pf, most_pf) = shares
     kva = apparent_power(volts, amps, least_eta, least_pf)
     known = ", ".join(
-        f"{name.replace('-', ' ')} {plate:g} as entered"
+        tr("{share} {plate:g} as entered", share=name_of(name), plate=plate)
         if plate is not None
         else _known(name, _of(rows[name]))
         for name, plate in named
@@ -65,8 +67,22 @@ def _of(row: SupplyRow | None) -> SupplyRow:
 
 def _known(name: str, row: SupplyRow) -> str:
     low, high = grade_words(row.basis_of("low")), grade_words(row.basis_of("high"))
-    first = f"{row.low:g}" if low == high else f"{row.low:g} ({low})"
-    return f"{name.replace('-', ' ')} {first} to {row.high:g} ({high})"
+    if low == high:
+        return tr(
+            "{share} {low:g} to {high:g} ({grade})",
+            share=name_of(name),
+            low=row.low,
+            high=row.high,
+            grade=high,
+        )
+    return tr(
+        "{share} {low:g} ({low_grade}) to {high:g} ({high_grade})",
+        share=name_of(name),
+        low=row.low,
+        low_grade=low,
+        high=row.high,
+        high_grade=high,
+    )
 
 
 def supply_checks(case: Case, settings: Mapping[str, Setting]) -> list[Check]:
@@ -94,14 +110,21 @@ def supply_checks(case: Case, settings: Mapping[str, Setting]) -> list[Check]:
 
 def _taken(machine: Machine, supply: Supply, now: Draw, amps: float) -> Check:
     low, high = f"{now.low_a:.0f}", f"{now.high_a:.0f}"
-    taken = high if low == high else f"{low} to {high}"
-    phases = " in each phase" if supply.phases == 3 else ""
-    text = f"about {taken} A{phases} from {supply.volts:g} V at {amps:.0f} A ({now.known})"
+    taken = high if low == high else tr("{low} to {high}", low=low, high=high)
+    phases = tr(" in each phase") if supply.phases == 3 else ""
+    text = tr(
+        "about {taken} A{phases} from {volts:g} V at {amps:.0f} A ({known})",
+        taken=taken,
+        phases=phases,
+        volts=supply.volts,
+        amps=amps,
+        known=now.known,
+    )
     fits = not machine.supply_volts or supply.volts in machine.supply_volts
     if not fits:
-        made_for = ", ".join(f"{each:g}" for each in machine.supply_volts)
-        text += f"; {machine.name} is made for {made_for} V"
-    return Check("supply", fits, text)
+        made_for = ", ".join(figure(f"{each:g}") for each in machine.supply_volts)
+        text += tr("; {name} is made for {made_for} V", name=machine.name, made_for=made_for)
+    return Check(mark("supply"), fits, text)
 
 
 def _idle_a(case: Case, supply: Supply) -> float:
@@ -114,18 +137,29 @@ def _breaker(supply: Supply, peak: Draw, steady: float, top: float) -> list[Chec
         return []
     rated = supply.breaker_a
     if peak.high_a <= rated:
-        text = f"{rated:g} A breaker carries up to {peak.high_a:.0f} A at {top:.0f} A of arc"
+        text = tr(
+            "{rated:g} A breaker carries up to {taken:.0f} A at {top:.0f} A of arc",
+            rated=rated,
+            taken=peak.high_a,
+            top=top,
+        )
     elif steady <= rated:
-        text = (
-            f"{rated:g} A breaker: up to {peak.high_a:.0f} A at {top:.0f} A of arc is more, {steady:.0f} A"
-            " over a cycle of ten minutes is not: short beads run, a long one trips it"
+        text = tr(
+            "{rated:g} A breaker: up to {taken:.0f} A at {top:.0f} A of arc is more,"
+            " {steady:.0f} A over a cycle of ten minutes is not: short beads run, a long one trips it",
+            rated=rated,
+            taken=peak.high_a,
+            top=top,
+            steady=steady,
         )
     else:
-        text = (
-            f"{rated:g} A breaker trips: {steady:.0f} A over a cycle of ten minutes;"
-            " less current, or a larger circuit"
+        text = tr(
+            "{rated:g} A breaker trips: {steady:.0f} A over a cycle of ten minutes; less"
+            " current, or a larger circuit",
+            rated=rated,
+            steady=steady,
         )
-    return [Check("breaker", peak.high_a <= rated, f"{text}; {DEFER}")]
+    return [Check(mark("breaker"), peak.high_a <= rated, f"{text}; {tr(DEFER)}")]
 
 
 def _cord(case: Case, supply: Supply, now: Draw, share: float) -> list[Check]:
@@ -136,12 +170,19 @@ def _cord(case: Case, supply: Supply, now: Draw, share: float) -> list[Check]:
         ok = needed <= supply.cord_rated_a
         found.append(
             Check(
-                "cord",
+                mark("cord"),
                 ok,
-                f"cord rated {supply.cord_rated_a:g} A; {now.high_a:.0f} A x {row.low:g} for this duty cycle"
-                f" = {needed:.0f} A [{row.source_id}]"
-                + ("" if ok else ": take a thicker one, fully unrolled")
-                + f"; {DEFER}",
+                tr(
+                    "cord rated {rated:g} A; {taken:.0f} A x {factor:g} for this duty cycle ="
+                    " {needed:.0f} A [{source}]",
+                    rated=supply.cord_rated_a,
+                    taken=now.high_a,
+                    factor=row.low,
+                    needed=needed,
+                    source=row.source_id,
+                )
+                + ("" if ok else tr(": take a thicker one, fully unrolled"))
+                + f"; {tr(DEFER)}",
             )
         )
     if supply.cord_mm2 is not None and supply.cord_length_m is not None:
@@ -149,10 +190,16 @@ def _cord(case: Case, supply: Supply, now: Draw, share: float) -> list[Check]:
         percent = 100.0 * lost / supply.volts
         found.append(
             Check(
-                "cord drop",
+                mark("cord drop"),
                 percent <= MOST_DROP_PERCENT,
-                f"{supply.cord_length_m:g} m of {supply.cord_mm2:g} mm2 takes {lost:.1f} V, {percent:.1f} %"
-                + ("" if percent <= MOST_DROP_PERCENT else ": the machine starves; shorter or thicker"),
+                tr(
+                    "{length:g} m of {area:g} mm2 takes {lost:.1f} V, {percent:.1f} %",
+                    length=supply.cord_length_m,
+                    area=supply.cord_mm2,
+                    lost=lost,
+                    percent=percent,
+                )
+                + ("" if percent <= MOST_DROP_PERCENT else tr(": the machine starves; shorter or thicker")),
             )
         )
     return found
@@ -161,8 +208,11 @@ def _cord(case: Case, supply: Supply, now: Draw, share: float) -> list[Check]:
 def _generator(supply: Supply, peak: Draw, top: float) -> list[Check]:
     if supply.generator_kva is None:
         return []
-    text = (
-        f"generator: {peak.kva:.1f} kVA at {top:.0f} A, it gives {supply.generator_kva:g} kVA;"
-        " some sets do not stand a generator at all: see the machine's manual, and run nothing else on it"
+    text = tr(
+        "generator: {kva:.1f} kVA at {top:.0f} A, it gives {given:g} kVA; some sets"
+        " do not stand a generator at all: see the machine's manual, and run nothing else on it",
+        kva=peak.kva,
+        top=top,
+        given=supply.generator_kva,
     )
-    return [Check("generator", peak.kva <= supply.generator_kva, text)]
+    return [Check(mark("generator"), peak.kva <= supply.generator_kva, text)]

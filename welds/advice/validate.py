@@ -6,7 +6,8 @@ from enum import StrEnum
 from typing import TypeVar
 
 from welds.advice.request import Coating, Goal, Hand, Joint, Part, Place, Process, Request, Solvent, Transfer
-from welds.errors import InputError, nearest
+from welds.errors import NOTHING, InputError, nearest
+from welds.language import figure, mark, tr
 from welds.quantities.length import GAP, THICKNESS, WELD_LENGTH, GaugeTable, Limits, parse_length
 from welds.quantities.sizes import WIRE, sold_size
 from welds.quantities.units import Units
@@ -16,8 +17,9 @@ from welds.reference.positions import find_position
 from welds.reference.tables import Tables
 
 FIELDS = (
-    *("process", "metal", "thickness", "other_metal", "other_thickness", "joint", "position", "gap", "goal"),
-    *("coating", "solvent", "part", "place", "length", "hand", "gas", "wire", "transfer"),
+    *(mark("process"), mark("metal"), mark("thickness"), mark("other_metal"), mark("other_thickness")),
+    *(mark("joint"), mark("position"), mark("gap"), mark("goal"), mark("coating"), mark("solvent")),
+    *(mark("part"), mark("place"), mark("length"), mark("hand"), mark("gas"), mark("wire"), mark("transfer")),
 )
 IN_MILLIMETRES = ("thickness_mm", "other_thickness_mm", "gap_mm", "length_mm", "wire_mm")
 _SAME_FIELD = {"coatings": "coating", "wire_diameter": "wire", "wire_diameter_mm": "wire_mm"}
@@ -60,11 +62,11 @@ def _given(fields: Mapping[str, object]) -> dict[str, object]:
     for key, value in fields.items():
         name = _SAME_FIELD.get(key, key)
         if name not in FIELDS and name not in IN_MILLIMETRES:
-            raise InputError("field", key, ", ".join(FIELDS), nearest(key, (*FIELDS, *IN_MILLIMETRES)))
+            raise InputError(mark("field"), key, ", ".join(FIELDS), nearest(key, (*FIELDS, *IN_MILLIMETRES)))
         if value is None or value == "" or value == [] or value == ():
             continue
         if name in given:
-            raise InputError(key, value, f"{name} once, under one name")
+            raise InputError(key, value, tr("{field} once, under one name", field=name))
         given[name] = value
     return given
 
@@ -79,15 +81,15 @@ class _Reader:
         process = enum_value(Process, self._needed("process", choices(Process)), "process")
         metal = self._metal("metal")
         if metal is None:
-            raise InputError("metal", "nothing", "a metal such as 5052, low-carbon, 304")
+            raise InputError("metal", NOTHING, tr("a metal such as 5052, low-carbon, 304"))
         other = self._metal("other_metal")
         thickness_mm = self._length("thickness", THICKNESS, metal[1])
         if thickness_mm is None:
-            raise InputError("thickness", "nothing", "a length such as 2 mm, 0.080 in, 14 ga")
+            raise InputError("thickness", NOTHING, tr("a length such as 2 mm, 0.080 in, 14 ga"))
         joint = enum_value(Joint, self._needed("joint", choices(Joint)), "joint")
         for field in _MIG_ONLY:
             if process is not Process.MIG and (field in self._given or f"{field}_mm" in self._given):
-                raise InputError(field, self._given.get(field, "a value"), "only with process mig")
+                raise InputError(field, self._given.get(field, tr("a value")), tr("only with process mig"))
         return Request(
             process=process,
             metal=metal[0],
@@ -111,7 +113,7 @@ class _Reader:
 
     def _needed(self, field: str, allowed: str) -> object:
         if field not in self._given:
-            raise InputError(field, "nothing", allowed)
+            raise InputError(field, NOTHING, allowed)
         return self._given[field]
 
     def _choice(self, field: str, allowed: type[E]) -> E | None:
@@ -132,7 +134,7 @@ class _Reader:
 
     def _metal(self, field: str) -> tuple[str, Metal] | None:
         """Return the metal and its name for the request: the id, with the temper where one was asked."""
-        text = self._text(field, "a metal such as 5052, low-carbon, 304")
+        text = self._text(field, tr("a metal such as 5052, low-carbon, 304"))
         if text is None:
             return None
         try:
@@ -144,13 +146,13 @@ class _Reader:
         return name, metal
 
     def _position(self) -> str:
-        text = self._text("position", "a position such as PA, 1G, flat")
+        text = self._text("position", tr("a position such as PA, 1G, flat"))
         if text is None:
             return "PA"
         return find_position(self._tables, text)
 
     def _gas(self) -> str | None:
-        text = self._text("gas", "a gas such as argon, ar-18co2")
+        text = self._text("gas", tr("a gas such as argon, ar-18co2"))
         if text is None:
             return None
         ids = {str(row["id"]).lower(): str(row["id"]) for row in self._tables.table("gases").rows}
@@ -166,21 +168,25 @@ class _Reader:
         size = sold_size(wire_mm, "wire_diameter")
         if size is None:
             near = min(WIRE, key=lambda sold: abs(sold - wire_mm))
-            allowed = ", ".join(f"{sold} mm" for sold in WIRE)
-            raise InputError("wire", f"{wire_mm:g} mm", allowed, f"{near} mm")
+            allowed = figure(", ".join(f"{sold} mm" for sold in WIRE))
+            raise InputError("wire", figure(f"{wire_mm:g} mm"), allowed, figure(f"{near} mm"))
         return size[0]
 
     def _length(self, field: str, limits: Limits, metal: Metal | None) -> float | None:
         in_mm = f"{field}_mm"
         if in_mm in self._given:
             if field in self._given:
-                raise InputError(in_mm, self._given[in_mm], f"either {field} or {in_mm}, not both")
+                raise InputError(
+                    in_mm,
+                    self._given[in_mm],
+                    tr("either {field} or {in_mm}, not both", field=field, in_mm=in_mm),
+                )
             return _millimetres(self._given[in_mm], in_mm, limits)
         value = self._given.get(field)
         if value is None:
             return None
         if isinstance(value, bool) or not isinstance(value, str | int | float):
-            raise InputError(field, value, "a length such as 2 mm, 0.080 in, 14 ga")
+            raise InputError(field, value, tr("a length such as 2 mm, 0.080 in, 14 ga"))
         gauge = self._gauge_table(metal) if metal else None
         return parse_length(value, field=field, gauge=gauge, default=self._units, limits=limits).mm
 
@@ -190,7 +196,11 @@ class _Reader:
 
 
 def _millimetres(value: object, field: str, limits: Limits) -> float:
-    allowed = f"a number from {limits.lowest_mm:g} to {limits.highest_mm:g}, in mm"
+    allowed = tr(
+        "a number from {lowest:g} to {highest:g}, in mm",
+        lowest=limits.lowest_mm,
+        highest=limits.highest_mm,
+    )
     if isinstance(value, bool) or not isinstance(value, int | float):
         raise InputError(field, value, allowed)
     if not (math.isfinite(value) and limits.allows(value)):

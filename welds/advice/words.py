@@ -1,9 +1,26 @@
-"""Lengths and lists inside sentences."""
+"""Lengths, lists and values inside sentences."""
 
-from collections.abc import Sequence
-
+from welds.language import figure, tr
 from welds.quantities.registry import convert
 from welds.reference.basis import Basis
+
+
+class Phrase(str):
+    """A chosen value in words and figures: English, as JSON and the log keep it, and ready to be said."""
+
+    template: str
+    figures: dict[str, float]
+
+    def __new__(cls, template: str, **figures: float) -> "Phrase":
+        """Fill in the English template, a marked text."""
+        made = super().__new__(cls, template.format(**figures))
+        made.template, made.figures = template, figures
+        return made
+
+
+def value_said(value: str) -> str:
+    """Return a setting's chosen words in the language in use."""
+    return tr(value.template, **value.figures) if isinstance(value, Phrase) else tr(value)
 
 
 def both(mm: float) -> str:
@@ -12,20 +29,14 @@ def both(mm: float) -> str:
     metric = f"{mm:.{digits}f}"
     if digits == 2 and metric.endswith("0"):
         metric = metric[:-1]
-    return f"{metric} mm ({convert(mm, 'mm', 'inch'):.3f} in)"
+    return figure(f"{metric} mm ({convert(mm, 'mm', 'inch'):.3f} in)")
 
 
-def apart(low_mm: float, high_mm: float) -> str:
-    """Return a distance set by eye in both systems: "50 to 100 mm (2 to 4 in)"."""
-    low, high = (f"{round(convert(each, 'mm', 'inch') * 4) / 4:g}" for each in (low_mm, high_mm))
-    return f"{low_mm:.0f} to {high_mm:.0f} mm ({low} to {high} in)"
-
-
-def joined(words: Sequence[str], last: str = "and") -> str:
-    """Return words as a list in a sentence."""
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} {last} {words[-1]}"
+def span(low: float, high: float, unit: str) -> str:
+    """Return what lies between two figures, as an error allows it."""
+    return tr("{low:g} to {high:g} {unit}", low=low, high=high, unit=tr(unit))
 
 
 def grade_words(basis: Basis) -> str:
     """Return a grade inside a sentence."""
-    return "from memory" if basis is Basis.RECALLED else basis.value
+    return tr("from memory") if basis is Basis.RECALLED else basis.word

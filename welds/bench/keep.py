@@ -10,6 +10,7 @@ from welds.bench.bench import Bench
 from welds.bench.folders import config_folder
 from welds.bench.load import bench_text, read_bench
 from welds.errors import BenchFileError, FileUnavailableError
+from welds.language import tr
 from welds.reference.tables import Tables
 from welds.reference.whole_file import write_whole
 
@@ -98,8 +99,10 @@ def _last_good(path: Path, error: BenchFileError, tables: Tables) -> Kept:
         bench = read_bench(written, str(copy), tables)
         day = datetime.fromtimestamp(copy.stat().st_mtime).astimezone().strftime("%Y-%m-%d %H:%M")
     except (BenchFileError, OSError):
-        return Kept(None, "", f"{error}; there is no last good copy, so no machine is stated")
-    return Kept(bench, written, f"{error}; the last good bench, of {day}, stays in use")
+        return Kept(None, "", tr("{error}; there is no last good copy, so no machine is stated", error=error))
+    return Kept(
+        bench, written, tr("{error}; the last good bench, of {day}, stays in use", error=error, day=day)
+    )
 
 
 def _error_of(path: Path, tables: Tables) -> BenchFileError:
@@ -107,7 +110,7 @@ def _error_of(path: Path, tables: Tables) -> BenchFileError:
         read_bench(bench_text(path), str(path), tables)
     except BenchFileError as error:
         return error
-    return BenchFileError(str(path), "was changed while it was read; try again")
+    return BenchFileError(str(path), tr("was changed while it was read; try again"))
 
 
 def _remember(path: Path, written: str) -> None:

@@ -24,6 +24,7 @@ from welds.bench.machine_fields import read_machine
 from welds.bench.readers import Place, entries, not_usable, text
 from welds.bench.shelf_fields import read_shelf
 from welds.errors import BenchFileError, ReferenceDataError, nearest
+from welds.language import tr
 from welds.reference.strict_yaml import YamlMap, parse_yaml
 from welds.reference.tables import Tables
 from welds.reference.text_file import read_text
@@ -52,7 +53,7 @@ def bench_text(path: Path) -> str:
     except ReferenceDataError as error:
         raise BenchFileError(str(path), error.problem, error.row) from error
     except ValueError as error:  # a name that no file can have
-        raise BenchFileError(str(path), f"cannot be read: {error}") from error
+        raise BenchFileError(str(path), tr("cannot be read: {error}", error=error)) from error
 
 
 def read_bench(written: str, file: str, tables: Tables) -> Bench:
@@ -73,9 +74,11 @@ def check_bench(written: str, file: str, tables: Tables) -> tuple[Bench | None, 
     for field in top:
         if field not in TOP:
             near = nearest(field, TOP)
-            hint = f"; nearest: {near}" if near else ""
+            hint = tr("; nearest: {near}", near=near) if near else ""
             allowed = "in_use, machines, shelf"
-            problem = f"unknown field {field}; allowed: {allowed}{hint}"
+            problem = tr(
+                "unknown field {field}; allowed: {allowed}{hint}", field=field, allowed=allowed, hint=hint
+            )
             faults.append(BenchFileError(file, problem, top.line_of[field]))
     place = Place(file, "", None)
     machines = _machines(top, place, faults)
@@ -104,7 +107,7 @@ def _machines(top: YamlMap, place: Place, faults: list[BenchFileError]) -> list[
         return []
     if not written and not faults:
         line = top.line_of.get("machines")
-        faults.append(BenchFileError(place.file, "machines: at least one, with name and processes", line))
+        faults.append(BenchFileError(place.file, tr("machines: at least one, with name and processes"), line))
     found: list[Machine] = []
     for value, here in written:
         try:
@@ -113,7 +116,7 @@ def _machines(top: YamlMap, place: Place, faults: list[BenchFileError]) -> list[
             faults.append(error)
             continue
         if machine is not None and machine.name in {each.name for each in found}:
-            faults.append(here.error(f"two machines are called {machine.name}"))
+            faults.append(here.error(tr("two machines are called {name}", name=machine.name)))
         elif machine is not None:
             found.append(machine)
     return found

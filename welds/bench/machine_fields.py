@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from welds.advice.equipment import Control, Machine, Supply, Torch
+from welds.advice.equipment import SCALE, Control, Machine, Supply, Torch
 from welds.bench.readers import (
     Number,
     Place,
@@ -18,21 +18,22 @@ from welds.bench.readers import (
 )
 from welds.bench.scales import SCALED, read_scales
 from welds.errors import BenchFileError
+from welds.language import mark, tr
 from welds.reference.strict_yaml import YamlList, YamlMap
 
 AMPS, HERTZ, PERCENT, VOLTS = Number(1, 1000), Number(1, 1000), Number(1, 100), Number(1, 1000)
 FEED, ARC_VOLTS, SHARE = Number(0.1, 60), Number(1, 100), Number(0.3, 1)
-ROW = "lines such as - {current_a: 200, percent: 30}"
+ROW = mark("lines such as - {current_a: 200, percent: 30}")
 
 
 def _duty_cycle(value: object, place: Place) -> tuple[tuple[float, float], ...]:
     if not isinstance(value, YamlList):
-        raise place.error(f"expected {ROW}")
+        raise place.error(tr("expected {example}", example=tr(ROW)))
     pairs = []
     for entry, line in zip(value, value.lines, strict=True):
         here = place.at(line)
         if not isinstance(entry, YamlMap) or set(entry) != {"current_a", "percent"}:
-            raise here.error(f"expected {ROW}")
+            raise here.error(tr("expected {example}", example=tr(ROW)))
         pairs.append((AMPS(entry["current_a"], here), PERCENT(entry["percent"], here)))
     return tuple(pairs)
 
@@ -124,17 +125,29 @@ def read_machine(value: object, place: Place, faults: list[BenchFileError]) -> M
     file, line = place.file, place.line
     is_misspelt = len(faults) > before  # then a missing field is most likely there under a wrong name
     if "name" not in section and not is_misspelt:
-        words = "is missing: a few words, such as 200 A AC/DC TIG, 230 V"
-        faults.append(BenchFileError(file, f"{place.field}.name {words}", line))
+        words = tr("is missing: a few words, such as 200 A AC/DC TIG, 230 V")
+        faults.append(BenchFileError(file, tr("{field}.name {words}", field=place.field, words=words), line))
     if found.get("processes", frozenset()) == frozenset() and not is_misspelt:
-        words = "missing; allowed: [tig], [mig] or [tig, mig]"
-        faults.append(BenchFileError(file, f"{place.field}.processes is {words}", line))
+        words = tr("missing; allowed: [tig], [mig] or [tig, mig]")
+        faults.append(
+            BenchFileError(file, tr("{field}.processes is {words}", field=place.field, words=words), line)
+        )
     for low, high in _ORDERED:
         first, last = found.get(low), found.get(high)
         if isinstance(first, float) and isinstance(last, float) and first > last:
             faults.append(
                 BenchFileError(
-                    file, f"{place.field}.{low} {first:g} is above {high} {last:g}", section.line_of[low]
+                    file,
+                    tr(
+                        "{field}.{low_field} {low:g} is above {high_field} {high:g}",
+                        field=place.field,
+                        low_field=low,
+                        low=first,
+                        high_field=high,
+                        high=last,
+                    ),
+                    section.line_of[low],
+                    f"{place.field}.{low}",
                 )
             )
     supply, torch = (_part(section, found, name, place, faults) for name in ("supply", "torch"))
@@ -157,7 +170,7 @@ def _part(
     readers, needed = (SUPPLY, "volts") if name == "supply" else (TORCH, "cooling")
     part = fields(value, here, readers, faults)
     if isinstance(value, YamlMap) and needed not in value:
-        faults.append(here.error(f"{needed} is missing"))
+        faults.append(here.error(tr("{field} is missing", field=needed)))
     return part
 
 
@@ -175,7 +188,7 @@ def _made(found: dict[str, object], supply: dict[str, object], torch: dict[str, 
                 setting,
                 step,  # type: ignore[arg-type]
                 tuple(sorted({*positions, *(scale.positions if scale else ())})),  # type: ignore[misc]
-                scale.scale if scale else "scale",
+                scale.scale if scale else SCALE,
                 scale.marks if scale else (),
             )
         )

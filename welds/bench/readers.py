@@ -4,7 +4,8 @@ import re
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from welds.errors import BenchFileError, InputError, nearest
+from welds.errors import NOTHING, BenchFileError, InputError, nearest
+from welds.language import figure, mark, tr
 from welds.quantities.length import Limits, parse_length
 from welds.quantities.sizes import SOLD_AS, sold_size
 from welds.reference.strict_yaml import YamlList, YamlMap
@@ -26,7 +27,7 @@ class Place:
 
     def error(self, problem: str) -> BenchFileError:
         """Return the error for this place."""
-        return BenchFileError(self.file, f"{self.field}: {problem}", self.line)
+        return BenchFileError(self.file, f"{self.field}: {problem}", self.line, self.field)
 
     def below(self, name: str, line: int | None) -> "Place":
         """Return the place of a field inside this one."""
@@ -43,14 +44,14 @@ Reader = Callable[[object, Place], object]
 def text(value: object, place: Place) -> str:
     """Read a few words."""
     if not isinstance(value, str) or not value or len(value) > _LONGEST_TEXT:
-        raise place.error("a few words, please")
+        raise place.error(tr("a few words, please"))
     return value
 
 
 def flag(value: object, place: Place) -> bool:
     """Read yes or no."""
     if not isinstance(value, str) or value.lower() not in _YES_NO:
-        raise place.error(f"{_shown(value)} is not usable; allowed: yes, no")
+        raise place.error(tr("{shown} is not usable; allowed: yes, no", shown=_shown(value)))
     return _YES_NO[value.lower()]
 
 
@@ -63,12 +64,14 @@ class Number:
 
     def __call__(self, value: object, place: Place) -> float:
         """Return the number, or raise with what is allowed."""
-        allowed = f"a number from {self.lowest:g} to {self.highest:g}"
+        allowed = tr("a number from {lowest:g} to {highest:g}", lowest=self.lowest, highest=self.highest)
         if not isinstance(value, str) or not NUMBER.fullmatch(value):
-            raise place.error(f"{_shown(value)} is not usable; allowed: {allowed}")
+            raise place.error(
+                tr("{shown} is not usable; allowed: {allowed}", shown=_shown(value), allowed=allowed)
+            )
         figure = float(value.replace(",", "."))
         if not self.lowest <= figure <= self.highest:
-            raise place.error(f"{value} is not usable; allowed: {allowed}")
+            raise place.error(tr("{value} is not usable; allowed: {allowed}", value=value, allowed=allowed))
         return figure
 
 
@@ -79,7 +82,9 @@ def whole(lowest: int, highest: int, what: str) -> Callable[[object, Place], int
     def read(value: object, place: Place) -> int:
         figure = any_number(value, place)
         if not figure.is_integer():
-            raise place.error(f"{value} is not usable; allowed: a whole {what}")
+            raise place.error(
+                tr("{value} is not usable; allowed: a whole {what}", value=value, what=tr(what))
+            )
         return int(figure)
 
     return read
@@ -118,7 +123,7 @@ def in_order(read: Reader) -> Callable[[object, Place], tuple[object, ...]]:
 def entries(value: object, place: Place) -> Iterable[tuple[object, int]]:
     """Return the entries of a list with their lines."""
     if not isinstance(value, YamlList):
-        raise place.error("expected a list in brackets, such as [a, b]")
+        raise place.error(tr("expected a list in brackets, such as [a, b]"))
     return zip(value, value.lines, strict=True)
 
 
@@ -146,8 +151,15 @@ def size(kind: str) -> Callable[[object, Place], float]:
         found = sold_size(mm, kind)
         if found is None:
             near = min(SOLD_AS[kind], key=lambda sold: abs(sold - mm))
-            sold = ", ".join(f"{each_size} mm" for each_size in SOLD_AS[kind])
-            raise place.error(f"{value} is not sold; allowed: {sold}; nearest: {near} mm")
+            sold = figure(", ".join(f"{each_size} mm" for each_size in SOLD_AS[kind]))
+            raise place.error(
+                tr(
+                    "{value} is not sold; allowed: {sold}; nearest: {near} mm",
+                    value=value,
+                    sold=sold,
+                    near=near,
+                )
+            )
         return found[0]
 
     return read
@@ -174,12 +186,12 @@ def by_name(
     return read
 
 
-def mapping(value: object, place: Place, example: str = "'name: value' lines below it") -> YamlMap:
+def mapping(value: object, place: Place, example: str = mark("'name: value' lines below it")) -> YamlMap:
     """Return `name: value` lines, or say that they were expected."""
     if value == "":
         return YamlMap()
     if not isinstance(value, YamlMap):
-        raise place.error(f"expected {example}")
+        raise place.error(tr("expected {example}", example=tr(example)))
     return value
 
 
@@ -194,7 +206,13 @@ def fields(
         try:
             if name not in readers:
                 raise BenchFileError(
-                    place.file, f"unknown field {here.field}; {_allowed(name, tuple(readers))}", here.line
+                    place.file,
+                    tr(
+                        "unknown field {field}; {allowed}",
+                        field=here.field,
+                        allowed=_allowed(name, tuple(readers)),
+                    ),
+                    here.line,
                 )
             good[name] = readers[name](entry, here)
         except BenchFileError as error:
@@ -204,13 +222,15 @@ def fields(
 
 def not_usable(word: str, allowed: Iterable[str]) -> str:
     """Return what was given, what is allowed, and the nearest right word."""
-    return f"{_shown(word)} is not usable; {_allowed(word, tuple(allowed))}"
+    return tr("{shown} is not usable; {allowed}", shown=_shown(word), allowed=_allowed(word, tuple(allowed)))
 
 
 def _allowed(word: str, allowed: tuple[str, ...]) -> str:
     near = nearest(word, allowed)
-    return f"allowed: {', '.join(allowed)}" + (f"; nearest: {near}" if near else "")
+    return tr("allowed: {words}", words=", ".join(allowed)) + (
+        tr("; nearest: {near}", near=near) if near else ""
+    )
 
 
 def _shown(value: object) -> str:
-    return f"{value!s:.40}" if value != "" else "nothing"
+    return f"{value!s:.40}" if value != "" else tr(NOTHING)

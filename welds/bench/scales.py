@@ -10,8 +10,9 @@ Example::
 from collections.abc import Mapping
 from itertools import pairwise
 
-from welds.advice.equipment import Control
+from welds.advice.equipment import SCALE, Control
 from welds.bench.readers import Number, Place, choice, flag, mapping, not_usable, text
+from welds.language import mark, tr
 from welds.quantities.registry import convert
 from welds.reference.strict_yaml import YamlMap
 
@@ -26,7 +27,7 @@ SCALED: Mapping[str, tuple[str, float, float]] = {
 
 UNITS = {"in/min": "ipm", "m/min": "m/min"}
 FIELDS = ("name", "unit", "only_marks", "marks")
-EXAMPLE = "such as {name: dial, marks: {1: 1.5, 10: 12}}"
+EXAMPLE = mark("such as {name: dial, marks: {1: 1.5, 10: 12}}")
 
 
 def read_scales(value: object, place: Place) -> tuple[Control, ...]:
@@ -43,12 +44,12 @@ def _scale(setting: str, value: object, place: Place) -> Control:
         if field not in FIELDS:
             raise place.below(field, found.line_of[field]).error(not_usable(field, FIELDS))
     if "marks" not in found:
-        raise place.error(f"marks are missing, {EXAMPLE}")
+        raise place.error(tr("marks are missing, {example}", example=tr(EXAMPLE)))
     marks = _marks(setting, found, place)
     only = "only_marks" in found and flag(
         found["only_marks"], place.below("only_marks", found.line_of["only_marks"])
     )
-    name = text(found["name"], place.below("name", found.line_of["name"])) if "name" in found else "scale"
+    name = text(found["name"], place.below("name", found.line_of["name"])) if "name" in found else SCALE
     return Control(setting, None, tuple(figure for _, figure in marks) if only else (), name, marks)
 
 
@@ -60,18 +61,26 @@ def _marks(setting: str, found: YamlMap, place: Place) -> tuple[tuple[str, float
     if "unit" in found:
         at = place.below("unit", found.line_of["unit"])
         if setting != "wire_feed":
-            raise at.error("only wire_feed has a choice of units")
+            raise at.error(tr("only wire_feed has a choice of units"))
         given = UNITS[choice(*UNITS)(found["unit"], at)]
     read = Number(0, 10_000) if given != unit else Number(lowest, highest)
     marks = []
-    for mark in lines:
-        at = here.below(mark, lines.line_of[mark])
-        figure = convert(read(lines[mark], at), given, unit)
+    for read_as in lines:
+        at = here.below(read_as, lines.line_of[read_as])
+        figure = convert(read(lines[read_as], at), given, unit)
         if not lowest <= figure <= highest:
-            raise at.error(f"{lines[mark]} is not usable; allowed: {lowest:g} to {highest:g} {unit}")
-        marks.append((mark, round(figure, 3)))
+            raise at.error(
+                tr(
+                    "{value} is not usable; allowed: {lowest:g} to {highest:g} {unit}",
+                    value=lines[read_as],
+                    lowest=lowest,
+                    highest=highest,
+                    unit=unit,
+                )
+            )
+        marks.append((read_as, round(figure, 3)))
     if len(marks) < 2:
-        raise here.error("at least two marks, so that what lies between can be read")
+        raise here.error(tr("at least two marks, so that what lies between can be read"))
     _check_order(marks, here)
     return tuple(marks)
 
@@ -82,8 +91,8 @@ def _check_order(marks: list[tuple[str, float]], place: Place) -> None:
         numbered = sorted((float(name.replace(",", ".")), figure) for name, figure in marks)
     except ValueError:
         if len({figure for _, figure in marks}) < len(marks):
-            raise place.error("two marks mean the same figure") from None
+            raise place.error(tr("two marks mean the same figure")) from None
         return
     steps = [second - first for (_, first), (_, second) in pairwise(numbered)]
     if not (all(step > 0 for step in steps) or all(step < 0 for step in steps)):
-        raise place.error("figures must rise or fall all the way along a numbered scale")
+        raise place.error(tr("figures must rise or fall all the way along a numbered scale"))

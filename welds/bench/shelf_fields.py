@@ -19,6 +19,7 @@ from welds.bench.readers import (
     whole,
 )
 from welds.errors import BenchFileError
+from welds.language import mark, tr
 from welds.reference.strict_yaml import YamlMap
 from welds.reference.tables import Tables
 
@@ -26,8 +27,8 @@ UNKNOWN = "unknown"
 KEPT_FOR = ("aluminium", "steel", "stainless", "copper", "titanium", "magnesium")
 BARS = ("copper", "stainless", "aluminium")
 LIGHTEST, DARKEST = 3, 15
-_CUP = whole(3, 24, "cup number")
-_SHADE = whole(LIGHTEST, DARKEST, "shade")
+_CUP = whole(3, 24, mark("cup number"))
+_SHADE = whole(LIGHTEST, DARKEST, mark("shade"))
 _LITRES = Number(0, 100_000)
 
 
@@ -103,9 +104,12 @@ def _shades(value: object, place: Place) -> tuple[int, int]:
     parts = [part.strip() for part in str(value).split("-")] if isinstance(value, str) else []
     if len(parts) not in (1, 2):
         raise place.error(
-            f"{value!s:.40} is not usable; allowed: a shade such as 10, or a range such as 9-13"
+            tr(
+                "{value!s:.40} is not usable; allowed: a shade such as 10, or a range such as 9-13",
+                value=value,
+            )
         )
     first, last = _SHADE(parts[0], place), _SHADE(parts[-1], place)
     if first > last:
-        raise place.error(f"{value} runs backwards")
+        raise place.error(tr("{value} runs backwards", value=value))
     return first, last

@@ -9,8 +9,11 @@ from welds.cli.log_evidence import past_welds
 from welds.cli.output import print_json
 from welds.cli.session import Session
 from welds.errors import AmbiguousInputError, FileUnavailableError, InputError, NotCoveredError, WeldsError
+from welds.language import mark, tr
 
-_WANTED = 'one JSON object, such as {"process": "tig", "metal": "5052", "thickness_mm": 2, "joint": "butt"}'
+_WANTED = mark(
+    'one JSON object, such as {"process": "tig", "metal": "5052", "thickness_mm": 2, "joint": "butt"}'
+)
 
 LONGEST_BYTES = 1_000_000
 
@@ -59,47 +62,51 @@ def error_json(error: WeldsError) -> dict[str, Any]:
 def read_object(line: bytes) -> dict[str, object]:
     """Return the JSON object on the line; refuses a repeated key and numbers that are none."""
     if len(line) > LONGEST_BYTES:
-        raise InputError("line", f"more than {LONGEST_BYTES // 1_000_000} MB", _WANTED)
+        raise InputError(
+            tr("line"), tr("more than {longest_bytes} MB", longest_bytes=LONGEST_BYTES // 1000000), _WANTED
+        )
     try:
         text = line.decode("utf-8")
     except UnicodeDecodeError as error:
-        raise InputError("line", f"a byte that is not UTF-8 (byte {error.start + 1})", _WANTED) from error
+        raise InputError(
+            tr("line"), tr("a byte that is not UTF-8 (byte {place})", place=error.start + 1), _WANTED
+        ) from error
     if not text.strip():
-        raise InputError("line", "nothing", _WANTED)
+        raise InputError(tr("line"), tr("nothing"), tr(_WANTED))
     try:
         value = json.loads(text, object_pairs_hook=_once, parse_constant=_no_constant)
     except RecursionError as error:
-        raise InputError("line", "JSON nested too deeply", _WANTED) from error
+        raise InputError(tr("line"), tr("JSON nested too deeply"), tr(_WANTED)) from error
     except ValueError as error:
-        raise InputError("line", f"not JSON ({error})", _WANTED) from error
+        raise InputError(tr("line"), tr("not JSON ({error})", error=error), tr(_WANTED)) from error
     if not isinstance(value, dict):
-        raise InputError("line", _shown(value), _WANTED)
+        raise InputError(tr("line"), _shown(value), tr(_WANTED))
     return value
 
 
 def _lines() -> Iterator[bytes]:
     if sys.stdin is None:
-        raise FileUnavailableError("standard input", "is closed")
+        raise FileUnavailableError(tr("standard input"), tr("is closed"))
     try:
         while line := sys.stdin.buffer.readline(LONGEST_BYTES + 1):
             yield line.removesuffix(b"\n").removesuffix(b"\r")
             while len(line) > LONGEST_BYTES and not line.endswith(b"\n"):  # the rest of one that is too long
                 line = sys.stdin.buffer.readline(LONGEST_BYTES + 1)
     except OSError as error:
-        raise FileUnavailableError("standard input", error.strerror or str(error)) from error
+        raise FileUnavailableError(tr("standard input"), error.strerror or str(error)) from error
 
 
 def _once(pairs: list[tuple[str, object]]) -> dict[str, object]:
     found: dict[str, object] = {}
     for key, value in pairs:
         if key in found:
-            raise InputError(key, "the same key twice", "each key once")
+            raise InputError(key, tr("the same key twice"), tr("each key once"))
         found[key] = value
     return found
 
 
 def _no_constant(name: str) -> NoReturn:
-    raise InputError("line", name, "finite numbers")
+    raise InputError(tr("line"), name, tr("finite numbers"))
 
 
 def _shown(value: object) -> str:

@@ -8,11 +8,12 @@ from welds.cli.output import print_json, print_text
 from welds.cli.request_options import add_request, given_fields
 from welds.cli.session import Session, open_session
 from welds.errors import InputError, nearest
+from welds.language import mark, tr
 from welds.quantities.registry import convert
 from welds.quantities.speed import parse_speed
 from welds.quantities.typed import read_typed
 
-DESCRIPTION = (
+DESCRIPTION = mark(
     "How wide and deep given settings melt in a joint, how near they are to burning through, and how fast the"
     " weld cools. Conduction only, with its error."
 )
@@ -22,18 +23,18 @@ REQUEST = (
 )
 _BACKINGS = ("none", "bar")
 _NUMBERS = {
-    "current": ("A", {"a": "A", "amp": "A", "amps": "A"}, "a current such as 90 A"),
-    "voltage": ("V", {"v": "V", "volt": "V", "volts": "V"}, "a voltage such as 12.5 V"),
+    "current": ("A", {"a": "A", "amp": "A", "amps": "A"}, mark("a current such as 90 A")),
+    "voltage": ("V", {"v": "V", "volt": "V", "volts": "V"}, mark("a voltage such as 12.5 V")),
     "preheat": (
         "degC",
         {"c": "degC", "degc": "degC", "f": "degF", "degf": "degF"},
-        "a temperature such as 100 C",
+        mark("a temperature such as 100 C"),
     ),
-    "frequency": ("Hz", {"hz": "Hz"}, "a frequency such as 120 Hz"),
+    "frequency": ("Hz", {"hz": "Hz"}, mark("a frequency such as 120 Hz")),
     "balance": (
         "percent",
         {"%": "percent", "percent": "percent"},
-        "percent electrode negative, such as 70 %",
+        mark("percent electrode negative, such as 70 %"),
     ),
 }
 """Unit a bare number is in, unit words, and what is asked for."""
@@ -52,7 +53,7 @@ def run(argv: Sequence[str]) -> None:
     request = request_from_fields(fields, session.tables, session.asked_units)
     current, preheat = _number(options, "current"), _number(options, "preheat")
     if current is None:
-        raise InputError("--current", "nothing", _NUMBERS["current"][2])
+        raise InputError("--current", tr("nothing"), tr(_NUMBERS["current"][2]))
     settings = HeatSettings(
         current_a=current,
         travel_mm_s=_travel(options, session),
@@ -70,17 +71,17 @@ def run(argv: Sequence[str]) -> None:
 
 
 def _parser() -> Parser:
-    parser = Parser("welds bead", DESCRIPTION)
+    parser = Parser("welds bead", tr(DESCRIPTION))
     add_request(parser, names=REQUEST)
-    group = parser.add_argument_group("settings")
+    group = parser.add_argument_group(tr("settings"))
     for name, what in (
-        ("current", "amperes"),
-        ("travel", "travel speed: 5 mm/s, 12 ipm, 300 mm/min"),
-        ("voltage", "arc voltage (left out: the process's conventional load line)"),
-        ("preheat", "temperature of the parts, in degrees C unless F is said (default 20 C)"),
-        ("backing", "none, or bar: a metal bar clamped behind the joint; a trend only"),
-        ("frequency", "AC frequency, hertz; a trend only"),
-        ("balance", "AC balance, percent electrode negative; a trend only"),
+        ("current", tr("amperes")),
+        ("travel", tr("travel speed: 5 mm/s, 12 ipm, 300 mm/min")),
+        ("voltage", tr("arc voltage (left out: the process's conventional load line)")),
+        ("preheat", tr("temperature of the parts, in degrees C unless F is said (default 20 C)")),
+        ("backing", tr("none, or bar: a metal bar clamped behind the joint; a trend only")),
+        ("frequency", tr("AC frequency, hertz; a trend only")),
+        ("balance", tr("AC balance, percent electrode negative; a trend only")),
     ):
         group.add_argument(f"--{name}", action=Once, metavar=name.upper(), help=what)
     add_common(parser)
@@ -89,7 +90,7 @@ def _parser() -> Parser:
 
 def _travel(options: argparse.Namespace, session: Session) -> float:
     if options.travel is None:
-        raise InputError("--travel", "nothing", "a travel speed such as 5 mm/s, 12 ipm, 300 mm/min")
+        raise InputError("--travel", tr("nothing"), tr("a travel speed such as 5 mm/s, 12 ipm, 300 mm/min"))
     return parse_speed(options.travel, field="travel", default=session.asked_units).mm_s
 
 
@@ -104,7 +105,8 @@ def _number(options: argparse.Namespace, name: str) -> float | None:
     given = getattr(options, name)
     if given is None:
         return None
-    own, words, allowed = _NUMBERS[name]
+    own, words, wanted = _NUMBERS[name]
+    allowed = tr(wanted)
     typed = read_typed(given, name, allowed)
     word = typed.unit.lower().replace(" ", "").removeprefix("°")
     if word and word not in words:

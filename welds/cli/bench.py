@@ -12,29 +12,30 @@ from welds.cli.arguments import Parser, add_common
 from welds.cli.output import print_json, print_text
 from welds.cli.session import check_common, open_tables
 from welds.errors import BenchFileError, InputError, nearest
+from welds.language import mark, tr
 
-DESCRIPTION = "Your machines and shelf: init, show, check. Every card is fitted to the machine in use."
+DESCRIPTION = mark("Your machines and shelf: init, show, check. Every card is fitted to the machine in use.")
 
 
 def run(argv: Sequence[str]) -> int:
     """Run the named action and return its exit code."""
-    parser = Parser("welds bench", DESCRIPTION)
+    parser = Parser("welds bench", tr(DESCRIPTION))
     parser.add_argument("action", nargs="?", help=", ".join(_ACTIONS))
     parser.add_argument(
         "--template",
         action="append",
         default=[],
         metavar="NAME",
-        help="with init: a machine to start from; may be given more than once (a wrong name lists them)",
+        help=tr("with init: a machine to start from; may be given more than once (a wrong name lists them)"),
     )
     add_common(parser)
     options = parser.read(argv)
     check_common(options)
     if options.action not in _ACTIONS:
         near = nearest(options.action, _ACTIONS) if options.action else None
-        raise InputError("welds bench", options.action or "nothing", ", ".join(_ACTIONS), near)
+        raise InputError("welds bench", options.action or tr("nothing"), ", ".join(_ACTIONS), near)
     if options.template and options.action != "init":
-        raise InputError("--template", options.template[0], "only with init")
+        raise InputError("--template", options.template[0], tr("only with init"))
     return _ACTIONS[options.action](options) or 0
 
 
@@ -44,12 +45,17 @@ def _init(options: argparse.Namespace) -> None:
 
     path = _path(options)
     if path.exists():
-        raise InputError("welds bench init", path, "a file that is not there yet; yours is left as it is")
+        raise InputError("welds bench init", path, tr("a file that is not there yet; yours is left as it is"))
     kept = save_bench(starting_bench(options.template or USUAL), open_tables(), path)
     if options.json:
         print_json({"file": str(path), "machines": [machine.name for machine in _there(kept.bench).machines]})
         return
-    print_text(f"written: {path}\nEdit it to match your rating plates and shelf, then: welds bench check")
+    print_text(
+        tr(
+            "written: {path}\nEdit it to match your rating plates and shelf, then: welds bench check",
+            path=path,
+        )
+    )
 
 
 def _show(options: argparse.Namespace) -> None:
@@ -67,7 +73,7 @@ def _show(options: argparse.Namespace) -> None:
     if options.json:
         print_json(_as_json(bench, path, trouble))
     elif bench is None:
-        print_text(f"no bench yet, so no machine limits a card; welds bench init writes {path}")
+        print_text(tr("no bench yet, so no machine limits a card; welds bench init writes {path}", path=path))
     else:
         from welds.report.bench_text import bench_lines
 
@@ -88,7 +94,7 @@ def _check(options: argparse.Namespace) -> int:
     elif faults:
         print("\n".join(str(fault) for fault in faults), file=sys.stderr)
     else:
-        print_text(f"no mistakes found: {path}")
+        print_text(tr("no mistakes found: {path}", path=path))
     return BenchFileError.exit_code if faults else 0
 
 

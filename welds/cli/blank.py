@@ -15,10 +15,11 @@ from welds.job.blank import Bend, Dimensions, FoldedPart
 from welds.job.blank_answer import BlankAnswer, answer_blank
 from welds.job.blank_drawing import draw_blank
 from welds.job.plan_drawing import PlanDrawing
+from welds.language import mark, tr
 from welds.quantities.units import Units
 from welds.reference.metals import Metal
 
-DESCRIPTION = (
+DESCRIPTION = mark(
     "Flat length of any sequence of bends, with bend lines, allowances and the least radius. Angles are"
     " turned through: 90 is a square bend, a minus bends the other way."
 )
@@ -36,7 +37,7 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> None:
         if form == "pdf":
             check_writable(file)
             write_pdf(file, _drawing(answer, session), session.units, session.tables.sources)
-            print_text(f"written: {file}")
+            print_text(tr("written: {file}", file=file))
         else:
             write_text(file, _rendered(answer, form, session))
     if out.on_stdout == "json":
@@ -48,30 +49,30 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> None:
 
 
 def _parser() -> Parser:
-    parser = Parser("welds blank", DESCRIPTION)
-    group = parser.add_argument_group("the part")
+    parser = Parser("welds blank", tr(DESCRIPTION))
+    group = parser.add_argument_group(tr("the part"))
     for name, what in (
-        ("--metal", "catalogue id with its temper: 5052-H32, 6061-T6, low-carbon, 304"),
-        ("--thickness", "2 mm, 0.080 in, 14 ga"),
-        ("--radius", "inside radius, one for all bends or one each: 3 mm or 3,3,5 mm"),
-        ("--legs", "lengths in order: 30,300,30 mm"),
-        ("--angles", "angles in order: 90,90; a minus bends the other way"),
-        ("--dims", "what the legs are measured to: outside, inside, overall (default outside)"),
-        ("--width", "the side that is not folded, for the drawing"),
-        ("--grain", "bend line to the rolling direction: across or along (default across)"),
-        ("--k", "K, where you know it"),
+        ("--metal", tr("catalogue id with its temper: 5052-H32, 6061-T6, low-carbon, 304")),
+        ("--thickness", tr("2 mm, 0.080 in, 14 ga")),
+        ("--radius", tr("inside radius, one for all bends or one each: 3 mm or 3,3,5 mm")),
+        ("--legs", tr("lengths in order: 30,300,30 mm")),
+        ("--angles", tr("angles in order: 90,90; a minus bends the other way")),
+        ("--dims", tr("what the legs are measured to: outside, inside, overall (default outside)")),
+        ("--width", tr("the side that is not folded, for the drawing")),
+        ("--grain", tr("bend line to the rolling direction: across or along (default across)")),
+        ("--k", tr("K, where you know it")),
         (
             "--test-bend",
-            "one bend measured on your brake: flat=100 mm; legs=52 x 51.5 mm; angle=90; radius=2 mm",
+            tr("one bend measured on your brake: flat=100 mm; legs=52 x 51.5 mm; angle=90; radius=2 mm"),
         ),
-        ("--brake", "a name for your brake: keeps the K of --test-bend, or uses the one kept"),
+        ("--brake", tr("a name for your brake: keeps the K of --test-bend, or uses the one kept")),
     ):
         group.add_argument(name, action=Once, metavar=name.removeprefix("--").upper(), help=what)
-    files = parser.add_argument_group("how the blank comes out")
-    add_file(files, "--html", "a page with every figure")
-    add_file(files, "--dxf", "drawing at full size for a cutter")
-    add_file(files, "--svg", "drawing at full size, with a ruler to check the print by")
-    add_file(files, "--pdf", "the same on one sheet as large as it needs", needs_name=True)
+    files = parser.add_argument_group(tr("how the blank comes out"))
+    add_file(files, "--html", tr("a page with every figure"))
+    add_file(files, "--dxf", tr("drawing at full size for a cutter"))
+    add_file(files, "--svg", tr("drawing at full size, with a ruler to check the print by"))
+    add_file(files, "--pdf", tr("the same on one sheet as large as it needs"), needs_name=True)
     add_common(parser)
     return parser
 
@@ -94,7 +95,7 @@ def _answer(options: argparse.Namespace, session: Session) -> BlankAnswer:
     missing = [name for name in _NEEDED if getattr(options, name) is None]
     if missing:
         raise InputError(
-            f"--{missing[0]}", "nothing", "metal, thickness, legs; and angles and radius for a bend"
+            f"--{missing[0]}", tr("nothing"), tr("metal, thickness, legs; and angles and radius for a bend")
         )
     metal = find_metal(session.tables, options.metal)
     thickness = read_thickness(options.thickness, metal, session.tables, session.asked_units)
@@ -122,16 +123,20 @@ def _bends(options: argparse.Namespace, legs: int, units: Units | None) -> tuple
     if options.angles is None:
         if legs == 1:
             return ()
-        raise InputError("--angles", "nothing", f"{legs - 1} for {legs} legs, such as 90")
+        raise InputError(
+            "--angles", tr("nothing"), tr("{angles} for {legs} legs, such as 90", angles=legs - 1, legs=legs)
+        )
     angles = [read_angle(each, "angles") for each in re.split(r"[,;]", options.angles)]
     if options.radius is None:
-        raise InputError("--radius", "nothing", "the inside radius of the bends, such as 3 mm")
+        raise InputError("--radius", tr("nothing"), tr("the inside radius of the bends, such as 3 mm"))
     radii = read_lengths(options.radius, "radius", units)
     if len(radii) == 1:
         radii = radii * len(angles)
     if len(radii) != len(angles):
         raise InputError(
-            "--radius", f"{len(radii)} radii", f"one for all, or one for each of {len(angles)} bends"
+            "--radius",
+            tr("{number} radii", number=len(radii)),
+            tr("one for all, or one for each of {number} bends", number=len(angles)),
         )
     return tuple(Bend(abs(angle), radius, angle > 0.0) for angle, radius in zip(angles, radii, strict=True))
 
@@ -144,20 +149,22 @@ def _known_k(
 
     if options.k is not None:
         if options.test_bend is not None or options.brake is not None:
-            raise InputError("--k", options.k, "K, or a test bend or brake, not both")
+            raise InputError("--k", options.k, tr("K, or a test bend or brake, not both"))
         try:
-            return float(options.k), "given"
+            return float(options.k), tr("given")
         except ValueError:
-            raise InputError("--k", options.k, "a number such as 0.42") from None
+            raise InputError("--k", options.k, tr("a number such as 0.42")) from None
     named = in_temper(metal)
     if options.test_bend is not None:
         test = read_test_bend(options.test_bend, units)
         k = test.k(thickness_mm)
         if options.brake is not None:
             keep(book_file(), BrakeK(options.brake, named, thickness_mm, test.radius_mm, round(k, 4)))
-        return k, "test bend"
+        return k, tr("test bend")
     if options.brake is not None:
-        return k_of_brake(book_file(), options.brake, named, thickness_mm).k, f"test bend on {options.brake}"
+        return k_of_brake(book_file(), options.brake, named, thickness_mm).k, tr(
+            "test bend on {brake}", brake=options.brake
+        )
     return None, ""
 
 

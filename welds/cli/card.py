@@ -11,13 +11,14 @@ from welds.cli.output import Destinations, check_writable, destinations, print_j
 from welds.cli.request_options import add_request, given_fields
 from welds.cli.session import Session, open_session
 from welds.errors import InputError
+from welds.language import mark, tr
 from welds.quantities.units import Units
 from welds.reference.sources import Source
 
 WritePdf = Callable[[str, object, Units, Mapping[str, Source]], None]
 """Writes a card or a chart as PDF; lent by the window's side, because it needs Qt."""
 
-DESCRIPTION = "A set-up for one joint, with ranges, reasons and sources. Read the cautions first."
+DESCRIPTION = mark("A set-up for one joint, with ranges, reasons and sources. Read the cautions first.")
 _FILES = ("html", "markdown", "pdf")
 
 
@@ -30,7 +31,7 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> None:
         extra = [*fields, *out.files, *([out.on_stdout] if out.on_stdout not in (None, "json") else [])]
         if extra:
             option = f"--{extra[0].replace('_', '-')}"
-            raise InputError("--batch", option, "requests on standard input only; leave that option out")
+            raise InputError("--batch", option, tr("requests on standard input only; leave that option out"))
         run_batch(open_session(options), options.log)
         return
     session = open_session(options)
@@ -40,18 +41,18 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> None:
 
 
 def _parser() -> Parser:
-    parser = Parser("welds card", DESCRIPTION)
+    parser = Parser("welds card", tr(DESCRIPTION))
     add_request(parser)
-    group = parser.add_argument_group("how the card comes out")
-    group.add_argument("--text", action="store_true", help="print plain text (what happens by itself)")
-    group.add_argument("--why", action="store_true", help="with the chain of reasons below each figure")
-    add_file(group, "--html", "write one page to tape to the machine")
-    add_file(group, "--markdown", "write Markdown")
-    add_file(group, "--pdf", "write one page to tape to the machine", needs_name=True)
+    group = parser.add_argument_group(tr("how the card comes out"))
+    group.add_argument("--text", action="store_true", help=tr("print plain text (what happens by itself)"))
+    group.add_argument("--why", action="store_true", help=tr("with the chain of reasons below each figure"))
+    add_file(group, "--html", tr("write one page to tape to the machine"))
+    add_file(group, "--markdown", tr("write Markdown"))
+    add_file(group, "--pdf", tr("write one page to tape to the machine"), needs_name=True)
     group.add_argument(
         "--batch",
         action="store_true",
-        help="one JSON request a line on standard input, one answer a line out",
+        help=tr("one JSON request a line on standard input, one answer a line out"),
     )
     add_common(parser)
     return parser
@@ -73,7 +74,7 @@ def _write_files(card: Card, out: Destinations, session: Session, write_pdf: Wri
         if form == "pdf":
             check_writable(file)
             write_pdf(file, card, session.units, session.tables.sources)
-            print_text(f"written: {file}")
+            print_text(tr("written: {file}", file=file))
         else:
             write_text(file, _rendered(card, form, session, why=True))
 

@@ -9,10 +9,11 @@ from welds.cli.card import WritePdf
 from welds.cli.output import check_writable, destinations, print_json, print_text, write_text
 from welds.cli.request_options import add_request, given_fields
 from welds.cli.session import Session, open_session
+from welds.language import mark, tr
 from welds.report.chart import THICKNESSES, Chart, make_chart
 from welds.report.chart_texts import chart_csv, chart_html, chart_json, chart_markdown, chart_text
 
-DESCRIPTION = "Start and range of current for one metal and process: thickness down, joint across."
+DESCRIPTION = mark("Start and range of current for one metal and process: thickness down, joint across.")
 _MANY = frozenset({"coating", "thickness", "joint"})
 _FILES = ("csv", "html", "markdown", "pdf")
 
@@ -27,7 +28,7 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> None:
         if form == "pdf":
             check_writable(file)
             write_pdf(file, chart, session.units, session.tables.sources)
-            print_text(f"written: {file}")
+            print_text(tr("written: {file}", file=file))
         else:
             write_text(file, _rendered(chart, form, session))
     if out.on_stdout == "json":
@@ -37,13 +38,13 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> None:
 
 
 def _parser() -> Parser:
-    parser = Parser("welds chart", DESCRIPTION)
+    parser = Parser("welds chart", tr(DESCRIPTION))
     add_request(parser, lists=_MANY, names=[name for name in FIELDS if name != "length"])
-    group = parser.add_argument_group("how the chart comes out")
-    add_file(group, "--csv", "one line a cell, metric")
-    add_file(group, "--html", "a page to hang on the wall")
-    add_file(group, "--markdown", "a Markdown table")
-    add_file(group, "--pdf", "a page to hang on the wall", needs_name=True)
+    group = parser.add_argument_group(tr("how the chart comes out"))
+    add_file(group, "--csv", tr("one line a cell, metric"))
+    add_file(group, "--html", tr("a page to hang on the wall"))
+    add_file(group, "--markdown", tr("a Markdown table"))
+    add_file(group, "--pdf", tr("a page to hang on the wall"), needs_name=True)
     add_common(parser)
     return parser
 

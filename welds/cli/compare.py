@@ -14,6 +14,7 @@ from welds.cli.output import Destinations, check_writable, destinations, print_j
 from welds.cli.request_options import add_request, given_fields
 from welds.cli.session import Session, open_session
 from welds.errors import InputError
+from welds.language import mark, tr
 from welds.report.comparison import MOST_COLUMNS, Asked, Column, Comparison, compare, differences
 from welds.report.comparison_texts import (
     comparison_csv,
@@ -22,7 +23,7 @@ from welds.report.comparison_texts import (
     comparison_text,
 )
 
-DESCRIPTION = (
+DESCRIPTION = mark(
     "Set-ups side by side: any option given more than once makes columns, as in --joint butt --joint tee."
     " The first column is the base that the others are held against."
 )
@@ -50,7 +51,7 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> None:
         if form == "pdf":
             check_writable(file)
             write_pdf(file, comparison, session.units, session.tables.sources)
-            print_text(f"written: {file}")
+            print_text(tr("written: {file}", file=file))
         else:
             write_text(file, _rendered(comparison, form, session))
     if out.on_stdout == "json":
@@ -66,14 +67,16 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> None:
 
 
 def _parser() -> Parser:
-    parser = Parser("welds compare", DESCRIPTION)
+    parser = Parser("welds compare", tr(DESCRIPTION))
     add_request(parser, lists=frozenset(FIELDS))
-    group = parser.add_argument_group("how the comparison comes out")
-    group.add_argument("--only-differences", action="store_true", help="leave out what is the same in all")
-    add_file(group, "--csv", "one line a setting and column, metric")
-    add_file(group, "--html", "one page")
-    add_file(group, "--markdown", "Markdown tables")
-    add_file(group, "--pdf", "one page", needs_name=True)
+    group = parser.add_argument_group(tr("how the comparison comes out"))
+    group.add_argument(
+        "--only-differences", action="store_true", help=tr("leave out what is the same in all")
+    )
+    add_file(group, "--csv", tr("one line a setting and column, metric"))
+    add_file(group, "--html", tr("one page"))
+    add_file(group, "--markdown", tr("Markdown tables"))
+    add_file(group, "--pdf", tr("one page"), needs_name=True)
     add_common(parser, has_many_benches=True)
     return parser
 
@@ -121,10 +124,17 @@ def _listed(value: object) -> list[object]:
 def _check_number(count: int, out: Destinations) -> None:
     forms = {*out.files, *([out.on_stdout] if out.on_stdout else [] if out.is_silent else ["text"])}
     if count < 2:
-        raise InputError("columns", count, "2 or more: give an option twice, as in --joint butt --joint tee")
+        raise InputError(
+            tr("columns"), count, tr("2 or more: give an option twice, as in --joint butt --joint tee")
+        )
     if count > MOST_COLUMNS and not forms <= _UNBOUND:
         raise InputError(
-            "columns", count, f"at most {MOST_COLUMNS} side by side; any number with --json or --csv"
+            tr("columns"),
+            count,
+            tr(
+                "at most {most} side by side; any number with --json or --csv",
+                most=MOST_COLUMNS,
+            ),
         )
 
 

@@ -8,8 +8,9 @@ from welds.cli.output import print_json, print_text
 from welds.cli.request_options import add_request, given_fields
 from welds.cli.session import Session, open_session
 from welds.errors import InputError
+from welds.language import mark, tr
 
-DESCRIPTION = (
+DESCRIPTION = mark(
     "Without a name, the faults that a weld can have and what they look like; with one, causes and remedies,"
     " and what each would change on the card. A crack in what carries load is a qualified welder's."
 )
@@ -18,7 +19,7 @@ DESCRIPTION = (
 def run(argv: Sequence[str]) -> None:
     """List the faults, or one with its remedies."""
     name = argv[0] if argv and not argv[0].startswith("-") else None
-    parser = Parser("welds faults", DESCRIPTION)
+    parser = Parser("welds faults", tr(DESCRIPTION))
     parser.usage = "welds faults [FAULT] --process tig|mig --metal ID --thickness L --joint J ..."
     add_request(parser)
     add_common(parser)
@@ -51,7 +52,9 @@ def _answer(
     look = next((each for each in looks if found in (each.name, *_numbers(each.standard))), None)
     if look is None:
         allowed = ", ".join(each.name for each in looks)
-        raise InputError("fault", name, f"with {request.process}: {allowed}")
+        raise InputError(
+            tr("fault"), name, tr("with {process}: {allowed}", process=request.process, allowed=allowed)
+        )
     evidence = evidence_from(log, request, tables)
 
     def after(*steps: Adjustment) -> Card:

@@ -9,13 +9,14 @@ from welds.cli.output import check_writable, destinations, print_json, print_tex
 from welds.cli.session import Session, open_session
 from welds.errors import InputError, nearest
 from welds.job.plan import JobPlan
+from welds.language import mark, tr
 
-DESCRIPTION = "A whole job from a YAML file: pieces, joints, repairs, in the order to do them."
+DESCRIPTION = mark("A whole job from a YAML file: pieces, joints, repairs, in the order to do them.")
 ACTIONS = {
-    "check": "say what is wrong in a job file",
-    "plan": "order, cut list, blanks, cards, tack plans, materials; --pdf writes the packet",
-    "materials": "filler, gas, discs, time, power and cost",
-    "demo": "print the demo job (invented), or write it to FILE",
+    "check": mark("say what is wrong in a job file"),
+    "plan": mark("order, cut list, blanks, cards, tack plans, materials; --pdf writes the packet"),
+    "materials": mark("filler, gas, discs, time, power and cost"),
+    "demo": mark("print the demo job (invented), or write it to FILE"),
 }
 _FAULTY = 2
 
@@ -27,14 +28,17 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> int:
         width = max(map(len, ACTIONS))
         print_text(
             "\n".join(
-                [DESCRIPTION, *(f"  welds job {n.ljust(width)}  {what}" for n, what in ACTIONS.items())]
+                [
+                    tr(DESCRIPTION),
+                    *(f"  welds job {name.ljust(width)}  {tr(what)}" for name, what in ACTIONS.items()),
+                ]
             )
         )
         return 0
     if action not in ACTIONS:
         allowed = ", ".join(ACTIONS)
         raise InputError(
-            "welds job", action or "nothing", allowed, nearest(action, ACTIONS) if action else None
+            "welds job", action or tr("nothing"), allowed, nearest(action, ACTIONS) if action else None
         )
     if action == "demo":
         return _demo(rest)
@@ -46,14 +50,14 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> int:
 def _demo(argv: Sequence[str]) -> int:
     from welds.job.demo import demo_file
 
-    parser = Parser("welds job demo", ACTIONS["demo"])
+    parser = Parser("welds job demo", tr(ACTIONS["demo"]))
     parser.add_argument("file", nargs="?", default=None, metavar="FILE")
     options = parser.read(argv)
     text = demo_file().read_text(encoding="utf-8")
     if options.file is None:
         print_text(text)
     elif Path(options.file).exists():
-        raise InputError("FILE", options.file, "a file that is not there yet")
+        raise InputError("FILE", options.file, tr("a file that is not there yet"))
     else:
         write_text(options.file, text)
     return 0
@@ -73,7 +77,7 @@ def _check(argv: Sequence[str]) -> int:
     if options.json:
         print_json({"faults": [{"line": each.line, "problem": each.problem} for each in faults]})
     else:
-        print_text("\n".join(lines) if lines else "no faults found")
+        print_text("\n".join(lines) if lines else tr("no faults found"))
     return _FAULTY if faults else 0
 
 
@@ -81,9 +85,9 @@ def _plan(argv: Sequence[str], write_pdf: WritePdf) -> int:
     from welds.report.job_texts import job_html, job_json, job_text
 
     parser = _parser("plan")
-    files = parser.add_argument_group("how the plan comes out")
-    add_file(files, "--html", "one page without the cards")
-    add_file(files, "--pdf", "the packet: everything, with cards and drawings", needs_name=True)
+    files = parser.add_argument_group(tr("how the plan comes out"))
+    add_file(files, "--html", tr("one page without the cards"))
+    add_file(files, "--pdf", tr("the packet: everything, with cards and drawings"), needs_name=True)
     options = parser.read(argv)
     out = destinations(options, ("html", "pdf"), ("json",))
     session = open_session(options)
@@ -93,7 +97,7 @@ def _plan(argv: Sequence[str], write_pdf: WritePdf) -> int:
         if form == "pdf":
             check_writable(file)
             write_pdf(file, plan, units, session.tables.sources)
-            print_text(f"written: {file}")
+            print_text(tr("written: {file}", file=file))
         else:
             write_text(file, job_html(plan, units))
     if out.on_stdout == "json":
@@ -107,7 +111,7 @@ def _materials(argv: Sequence[str]) -> int:
     from welds.report.job_texts import materials_csv, materials_json, materials_text
 
     parser = _parser("materials")
-    add_file(parser.add_argument_group("how the list comes out"), "--csv", "a shopping list")
+    add_file(parser.add_argument_group(tr("how the list comes out")), "--csv", tr("a shopping list"))
     options = parser.read(argv)
     out = destinations(options, ("csv",), ("json",))
     materials = _planned(_file(options.file), open_session(options), options.log).materials
@@ -121,15 +125,15 @@ def _materials(argv: Sequence[str]) -> int:
 
 
 def _parser(action: str) -> Parser:
-    parser = Parser(f"welds job {action}", ACTIONS[action])
-    parser.add_argument("file", nargs="?", action=Once, metavar="FILE", help="the job, a YAML file")
+    parser = Parser(f"welds job {action}", tr(ACTIONS[action]))
+    parser.add_argument("file", nargs="?", action=Once, metavar="FILE", help=tr("the job, a YAML file"))
     add_common(parser)
     return parser
 
 
 def _file(given: str | None) -> str:
     if given is None:
-        raise InputError("FILE", "nothing", "a job file; welds job demo prints one to begin with")
+        raise InputError("FILE", tr("nothing"), tr("a job file; welds job demo prints one to begin with"))
     return given
 
 

@@ -3,6 +3,8 @@
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
+from welds.language import tr
+
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
@@ -27,7 +29,7 @@ def log_to_read(log_text: str | None) -> "Iterator[Logbook | None]":
     place = place_of(log_text)
     if place.path is not None and not place.path.exists():
         if log_text is not None:
-            raise LogbookUnavailableError(place.name, "there is no log here yet", (CHOOSE,))
+            raise LogbookUnavailableError(place.name, tr("there is no log here yet"), (tr(CHOOSE),))
         yield None
         return
     from welds.logbook.opening import open_logbook

@@ -7,8 +7,10 @@ from welds.cli.arguments import STDOUT
 from welds.cli.log_options import Context
 from welds.cli.output import check_writable, print_json, print_text, write_text
 from welds.errors import InputError
+from welds.language import mark, tr
 
 BAD_INPUT, UNAVAILABLE = 2, 4
+_STANDINGS = {"new": mark("new"), "duplicate": mark("duplicate"), "bad": mark("bad")}
 
 
 def export(context: Context) -> int:
@@ -20,7 +22,7 @@ def export(context: Context) -> int:
     if context.options.json:
         print_json({"file": context.options.file, "entries": count})
     else:
-        print_text(f"written: {context.options.file} ({count} welds)")
+        print_text(tr("written: {file} ({count} welds)", file=context.options.file, count=count))
     return 0
 
 
@@ -42,18 +44,29 @@ def bring_in(context: Context) -> int:
     else:
         for row in found.rows:
             if row.standing is not Standing.NEW:
-                print_text(f"row {row.place}: {row.standing.value}: {row.reason}")
-        words = ", ".join(f"{counts[each.value]} {each.value}" for each in Standing)
+                print_text(
+                    tr(
+                        "row {place}: {standing}: {reason}",
+                        place=row.place,
+                        standing=tr(_STANDINGS[row.standing.value]),
+                        reason=row.reason,
+                    )
+                )
+        words = ", ".join(f"{counts[each.value]} {tr(_STANDINGS[each.value])}" for each in Standing)
         print_text(f"{words}; {_next_step(context, is_accepted, bad, token)}")
     return BAD_INPUT if bad else 0
 
 
 def _next_step(context: Context, is_accepted: bool, bad: int, token: str | None) -> str:
     if bad:
-        return "nothing written: put the bad rows right first"
+        return tr("nothing written: put the bad rows right first")
     if not is_accepted:
-        return "nothing written yet: repeat with --accept"
-    return f"written; welds log undo {token} takes them out again" if token else "nothing to write"
+        return tr("nothing written yet: repeat with --accept")
+    return (
+        tr("written; welds log undo {token} takes them out again", token=token)
+        if token
+        else tr("nothing to write")
+    )
 
 
 def backup(context: Context) -> int:
@@ -65,7 +78,7 @@ def backup(context: Context) -> int:
     if context.options.json:
         print_json({"file": context.options.file, "entries": count})
     else:
-        print_text(f"written: {context.options.file} ({count} welds)")
+        print_text(tr("written: {file} ({count} welds)", file=context.options.file, count=count))
     return 0
 
 
@@ -74,12 +87,14 @@ def restore(context: Context) -> int:
     from welds.logbook.restoring import restore as make_again
 
     if context.options.read_only:
-        raise InputError("--read-only", "with restore", "without it")
+        raise InputError("--read-only", tr("with restore"), tr("without it"))
     count, aside = make_again(context.place, Path(context.options.file))
     if context.options.json:
         print_json({"entries": count, "old_log": str(aside) if aside else None})
     else:
-        print_text(f"restored: {count} welds" + (f"; the log that was there is now {aside}" if aside else ""))
+        restored = tr("restored: {count} welds", count=count)
+        moved = tr("the log that was there is now {file}", file=aside)
+        print_text(f"{restored}; {moved}" if aside else restored)
     return 0
 
 
@@ -96,7 +111,7 @@ def check(context: Context) -> int:
     else:
         print_text("\n".join(found.lines()))
         if backup_file:
-            print_text(f"backup made: {backup_file}")
+            print_text(tr("backup made: {file}", file=backup_file))
     return 0 if found.is_whole else UNAVAILABLE
 
 
@@ -111,7 +126,7 @@ def sheet(context: Context) -> int:
     if options.pdf is not None:
         check_writable(options.pdf)
         context.write_pdf(options.pdf, page, context.units, context.tables.sources)
-        print_text(f"written: {options.pdf}")
+        print_text(tr("written: {file}", file=options.pdf))
     if options.html not in (None, STDOUT):
         write_text(options.html, page.html)
     if options.html == STDOUT:

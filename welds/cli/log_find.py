@@ -4,6 +4,7 @@ from welds.cli.log_options import FILTERS, OF_REQUEST, Context, whole_number
 from welds.cli.log_words import entry_line, entry_lines, listed_json
 from welds.cli.output import print_json, print_text
 from welds.errors import InputError, nearest
+from welds.language import figure, tr
 
 
 def show_list(context: Context) -> int:
@@ -32,7 +33,10 @@ def show_list(context: Context) -> int:
     for entry in found.entries:
         print_text(entry_line(entry, context.units))
     last = offset + len(found.entries)
-    print_text(f"{offset + 1} to {last} of {total}" if found.entries else f"none of {total}")
+    if found.entries:
+        print_text(tr("{first} to {last} of {total}", first=offset + 1, last=last, total=total))
+    else:
+        print_text(tr("none of {total}", total=total))
     return 0
 
 
@@ -66,8 +70,9 @@ def similar(context: Context) -> int:
             print_json([listed_json(log, each.entry) | {"distance": each.distance} for each in found])
             return 0
     for each in found:
-        print_text(f"{entry_line(each.entry, context.units)}  [{each.distance:.2f}]")
-    print_text(STATED if found else f"nothing alike in the log; {STATED}")
+        distance = figure(f"{each.distance:.2f}")
+        print_text(f"{entry_line(each.entry, context.units)}  [{distance}]")
+    print_text(tr(STATED) if found else tr("nothing alike in the log; {stated}", stated=tr(STATED)))
     return 0
 
 
@@ -89,6 +94,6 @@ def _checked(context: Context, given: dict[str, str]) -> dict[str, str]:
         families = sorted({metal.family for metal in context.tables.records(Metal)})
         if found["family"] not in families:
             raise InputError(
-                "family", found["family"], ", ".join(families), nearest(found["family"], families)
+                tr("family"), found["family"], ", ".join(families), nearest(found["family"], families)
             )
     return found

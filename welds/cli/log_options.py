@@ -10,6 +10,7 @@ from welds.cli.arguments import Once, Parser, add_common, add_file
 from welds.cli.request_options import add_request
 from welds.cli.session import check_common, open_tables
 from welds.errors import InputError, LogbookUnavailableError
+from welds.language import mark, tr
 from welds.logbook.offers import CHOOSE
 from welds.quantities.units import Units
 
@@ -30,32 +31,32 @@ OF_REQUEST = (
     "hand",
 )
 SIMPLE = {
-    "outcome": "worked-well, worked, failed",
-    "notes": "what the bead looked like, what you would change",
-    "made_at": "when: 2026-03-03 or 2026-03-03T14:05 (now)",
-    "machine": "which machine",
-    "welder": "who",
-    "material_lot": "lot or heat number of the material",
+    "outcome": mark("worked-well, worked, failed"),
+    "notes": mark("what the bead looked like, what you would change"),
+    "made_at": mark("when: 2026-03-03 or 2026-03-03T14:05 (now)"),
+    "machine": mark("which machine"),
+    "welder": mark("who"),
+    "material_lot": mark("lot or heat number of the material"),
 }
 FILTERS = {
-    "text": "words that have to occur anywhere",
-    "process": "tig or mig",
-    "family": "aluminium, carbon-steel, stainless, ...",
-    "metal": "part of the metal's name",
-    "joint": "butt, tee, lap, ...",
-    "position": "PA, PB, ...",
-    "outcome": "worked-well, worked, failed",
-    "fault": "plain name or ISO 6520-1 number",
-    "machine": "part of the machine's name",
-    "welder": "part of the welder's name",
-    "material_lot": "part of the lot",
-    "since": "a date, this day included",
-    "until": "a date, this day included",
-    "thickness_min": "at least so thick",
-    "thickness_max": "at most so thick",
-    "current_min": "amperes, at least",
-    "current_max": "amperes, at most",
-    "photos": "yes: with pictures, no: without",
+    "text": mark("words that have to occur anywhere"),
+    "process": mark("tig or mig"),
+    "family": mark("aluminium, carbon-steel, stainless, ..."),
+    "metal": mark("part of the metal's name"),
+    "joint": mark("butt, tee, lap, ..."),
+    "position": mark("PA, PB, ..."),
+    "outcome": mark("worked-well, worked, failed"),
+    "fault": mark("plain name or ISO 6520-1 number"),
+    "machine": mark("part of the machine's name"),
+    "welder": mark("part of the welder's name"),
+    "material_lot": mark("part of the lot"),
+    "since": mark("a date, this day included"),
+    "until": mark("a date, this day included"),
+    "thickness_min": mark("at least so thick"),
+    "thickness_max": mark("at most so thick"),
+    "current_min": mark("amperes, at least"),
+    "current_max": mark("amperes, at most"),
+    "photos": mark("yes: with pictures, no: without"),
 }
 
 
@@ -100,7 +101,7 @@ class Context:
         self.asked_units  # noqa: B018  # a wrong --units or --lang is refused before the log is touched
         place = self.place
         if self.options.log is not None and not to_write and place.path and not place.path.exists():
-            raise LogbookUnavailableError(place.name, "there is no log here yet", (CHOOSE,))
+            raise LogbookUnavailableError(place.name, tr("there is no log here yet"), (tr(CHOOSE),))
         log = open_logbook(place, read_only=self.options.read_only)
         for notice in log.notices:
             print(f"welds: {notice}", file=sys.stderr)
@@ -112,8 +113,8 @@ def parser_of(name: str, what: str) -> Parser:
     parser = Parser(f"welds log {name}", what[0].upper() + what[1:] + ".")
     _OPTIONS.get(name, _nothing)(parser)
     add_common(parser)
-    group = parser.add_argument_group("which log")
-    group.add_argument("--read-only", action="store_true", help="open it to read, change nothing")
+    group = parser.add_argument_group(tr("which log"))
+    group.add_argument("--read-only", action="store_true", help=tr("open it to read, change nothing"))
     return parser
 
 
@@ -123,15 +124,21 @@ def _nothing(parser: Parser) -> None:
 
 def _weld(parser: Parser) -> None:
     add_request(parser, lists=frozenset(), names=OF_REQUEST)
-    group = parser.add_argument_group("what was set and what came of it")
+    group = parser.add_argument_group(tr("what was set and what came of it"))
     group.add_argument(
-        "--set", action="append", default=[], metavar="NAME=VALUE", help="one setting, as the card names it"
+        "--set",
+        action="append",
+        default=[],
+        metavar="NAME=VALUE",
+        help=tr("one setting, as the card names it"),
     )
-    group.add_argument("--current", action=Once, metavar="A", help="short for --set current=A")
-    group.add_argument("--fault", action="append", default=[], metavar="NAME", help="burn-through, 401, ...")
-    group.add_argument("--photo", action="append", default=[], metavar="FILE", help="a picture, copied")
+    group.add_argument("--current", action=Once, metavar="A", help=tr("short for --set current=A"))
+    group.add_argument(
+        "--fault", action="append", default=[], metavar="NAME", help=tr("burn-through, 401, ...")
+    )
+    group.add_argument("--photo", action="append", default=[], metavar="FILE", help=tr("a picture, copied"))
     for name, what in SIMPLE.items():
-        group.add_argument(f"--{name.replace('_', '-')}", action=Once, metavar=name.upper(), help=what)
+        group.add_argument(f"--{name.replace('_', '-')}", action=Once, metavar=name.upper(), help=tr(what))
 
 
 def _entry(parser: Parser) -> None:
@@ -144,17 +151,19 @@ def _entry_and_weld(parser: Parser) -> None:
 
 
 def _filters(parser: Parser) -> None:
-    group = parser.add_argument_group("which welds")
+    group = parser.add_argument_group(tr("which welds"))
     for name, what in FILTERS.items():
-        group.add_argument(f"--{name.replace('_', '-')}", action=Once, metavar=name.upper(), help=what)
-    group.add_argument("--sort", action=Once, metavar="FIELD", help="made_at (newest first), current_a, ...")
-    group.add_argument("--ascending", action="store_true", help="smallest or oldest first")
+        group.add_argument(f"--{name.replace('_', '-')}", action=Once, metavar=name.upper(), help=tr(what))
+    group.add_argument(
+        "--sort", action=Once, metavar="FIELD", help=tr("made_at (newest first), current_a, ...")
+    )
+    group.add_argument("--ascending", action="store_true", help=tr("smallest or oldest first"))
     _page(group, "50")
-    group.add_argument("--offset", action=Once, metavar="N", help="skip so many (0)")
+    group.add_argument("--offset", action=Once, metavar="N", help=tr("skip so many (0)"))
 
 
 def _page(group: argparse._ActionsContainer, usual: str) -> None:
-    group.add_argument("--limit", action=Once, metavar="N", help=f"at most so many ({usual})")
+    group.add_argument("--limit", action=Once, metavar="N", help=tr("at most so many ({usual})", usual=usual))
 
 
 def _similar(parser: Parser) -> None:
@@ -164,8 +173,8 @@ def _similar(parser: Parser) -> None:
 
 def _sheet(parser: Parser) -> None:
     _entry(parser)
-    add_file(parser, "--html", "write one page")
-    add_file(parser, "--pdf", "write one page", needs_name=True)
+    add_file(parser, "--html", tr("write one page"))
+    add_file(parser, "--pdf", tr("write one page"), needs_name=True)
 
 
 def _file(parser: Parser) -> None:
@@ -174,7 +183,7 @@ def _file(parser: Parser) -> None:
 
 def _import(parser: Parser) -> None:
     _file(parser)
-    parser.add_argument("--accept", action="store_true", help="write it, if no row is bad")
+    parser.add_argument("--accept", action="store_true", help=tr("write it, if no row is bad"))
 
 
 def _undo(parser: Parser) -> None:
@@ -186,7 +195,7 @@ def whole_number(text: str | None, field: str, usual: int, least: int) -> int:
     if text is None:
         return usual
     if not text.isdecimal() or not least <= int(text) <= 10_000_000:
-        raise InputError(field, text, f"a whole number from {least} on")
+        raise InputError(field, text, tr("a whole number from {least} on", least=least))
     return int(text)
 
 

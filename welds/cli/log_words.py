@@ -3,16 +3,16 @@
 from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
+from welds.language import figure, tr
 from welds.quantities.display import show
 from welds.quantities.units import Units
-from welds.report.wording import JOINT_NAMES, label
+from welds.reference.names import id_or_name
+from welds.report.wording import joint_name, label, outcome_words, process_name, yes_or_no
 
 if TYPE_CHECKING:
     from welds.logbook.entry import Entry
     from welds.logbook.logbook import Logbook
     from welds.logbook.settings import Kind
-
-OUTCOME_WORDS = {"worked-well": "worked well", "worked": "worked", "failed": "failed"}
 
 
 def entry_line(entry: "Entry", units: Units) -> str:
@@ -21,40 +21,40 @@ def entry_line(entry: "Entry", units: Units) -> str:
     parts = [
         f"{entry.number:>6}" if entry.number is not None else "      ",
         entry.made_at[:10],
-        entry.process.value.upper(),
+        process_name(entry.process),
         entry.metal,
         _length(entry.thickness_mm, units),
-        JOINT_NAMES[entry.joint],
+        joint_name(entry.joint),
         entry.position,
-        f"{current:g} A" if current is not None else "-",
-        OUTCOME_WORDS[entry.outcome.value],
+        figure(f"{current:g} A") if current is not None else "-",
+        outcome_words(entry.outcome),
     ]
     if entry.faults:
-        parts.append(f"({', '.join(entry.faults)})")
+        parts.append(f"({', '.join(map(id_or_name, entry.faults))})")
     return "  ".join(parts)
 
 
 def entry_lines(entry: "Entry", units: Units, kinds: "dict[str, Kind]") -> Iterator[str]:
     """Yield the whole entry."""
     yield entry_line(entry, units).strip()
-    yield f"  uid {entry.uid}, version {entry.version}"
+    yield "  " + tr("uid {uid}, version {version}", uid=entry.uid, version=entry.version)
     if entry.other_metal or entry.other_thickness_mm:
         other = _length(entry.other_thickness_mm or entry.thickness_mm, units)
-        yield f"  to {entry.other_metal or entry.metal}, {other}"
+        yield "  " + tr("to {metal}, {thickness}", metal=entry.other_metal or entry.metal, thickness=other)
     for name, value in entry.settings.items():
         unit = kinds[name].unit if name in kinds else None
-        figure = _word(value)
-        yield f"  {label(name)}: {figure}" + (f" {unit}" if unit and unit != "1" else "")
+        said = _word(value)
+        yield f"  {label(name)}: {said}" + (f" {unit}" if unit and unit != "1" else "")
     for name, text in (
-        ("machine", entry.machine),
-        ("welder", entry.welder),
-        ("lot", entry.material_lot),
-        ("notes", entry.notes),
+        (tr("machine"), entry.machine),
+        (tr("welder"), entry.welder),
+        (tr("lot"), entry.material_lot),
+        (tr("notes"), entry.notes),
     ):
         if text:
             yield f"  {name}: {text}"
     for photo in entry.photos:
-        yield f"  picture: {photo.name}"
+        yield "  " + tr("picture: {name}", name=photo.name)
 
 
 def listed_json(log: "Logbook", entry: "Entry") -> dict[str, Any]:
@@ -76,5 +76,5 @@ def _length(mm: float, units: Units) -> str:
 
 def _word(value: str | float | bool) -> str:
     if isinstance(value, bool):
-        return "yes" if value else "no"
-    return value if isinstance(value, str) else f"{value:g}"
+        return yes_or_no(value)
+    return value if isinstance(value, str) else figure(f"{value:g}")

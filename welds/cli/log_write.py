@@ -10,6 +10,7 @@ from welds.cli.log_options import OF_REQUEST, SIMPLE, Context
 from welds.cli.log_words import entry_line, listed_json
 from welds.cli.output import print_json, print_text
 from welds.errors import FileUnavailableError, InputError, LogbookUnavailableError
+from welds.language import mark, tr
 
 if TYPE_CHECKING:
     from welds.logbook.fields import Reading
@@ -41,9 +42,9 @@ def add(context: Context) -> int:
         if context.options.json:
             print_json(listed_json(log, receipt.entry) | {"undo": receipt.undo})
         elif receipt.undo is None:
-            print_text(f"already in the log as number {receipt.entry.number}")
+            print_text(tr("already in the log as number {number}", number=receipt.entry.number))
         else:
-            _say(context, "logged", receipt)
+            _say(context, mark("logged: {weld}"), receipt)
     return 0
 
 
@@ -63,7 +64,7 @@ def edit(context: Context) -> int:
         if context.options.json:
             print_json(listed_json(log, receipt.entry) | {"undo": receipt.undo})
         else:
-            _say(context, "changed", receipt)
+            _say(context, mark("changed: {weld}"), receipt)
     return 0
 
 
@@ -76,7 +77,7 @@ def remove(context: Context) -> int:
         if context.options.json:
             print_json({"removed": listed_json(log, receipt.entry), "undo": receipt.undo})
         else:
-            _say(context, "removed", receipt)
+            _say(context, mark("removed: {weld}"), receipt)
     return 0
 
 
@@ -87,28 +88,34 @@ def undo(context: Context) -> int:
     if context.options.json:
         print_json({"undo": token})
     else:
-        print_text(f"taken back; welds log undo {token} brings it again")
+        print_text(tr("taken back; welds log undo {token} brings it again", token=token))
     return 0
 
 
 def _add_many(context: Context, readings: "list[Reading]") -> int:
     if any(reading.new_photos for reading in readings):
-        raise InputError("photos", "new pictures", "none in a list: log those entries one by one")
+        raise InputError(tr("photos"), tr("new pictures"), tr("none in a list: log those entries one by one"))
     if not readings:
-        raise InputError("standard input", "an empty list", "one entry, or a list of some")
+        raise InputError(tr("standard input"), tr("an empty list"), tr("one entry, or a list of some"))
     with context.open(to_write=True) as log:
         token = log.add_all([reading.entry for reading in readings])
         if context.options.json:
             added = [listed_json(log, log.get(reading.entry.uid)) for reading in readings]
             print_json({"added": added, "undo": token})
         else:
-            print_text(f"logged {len(readings)} welds; welds log undo {token} takes them out again")
+            print_text(
+                tr(
+                    "logged {number} welds; welds log undo {token} takes them out again",
+                    number=len(readings),
+                    token=token,
+                )
+            )
     return 0
 
 
 def _say(context: Context, what: str, receipt: "Receipt") -> None:
-    print_text(f"{what}: {entry_line(receipt.entry, context.units).strip()}")
-    print_text(f"to undo: welds log undo {receipt.undo}")
+    print_text(tr(what, weld=entry_line(receipt.entry, context.units).strip()))
+    print_text(tr("to undo: welds log undo {token}", token=receipt.undo))
 
 
 def _from_options(context: Context) -> dict[str, object]:
@@ -121,7 +128,7 @@ def _from_options(context: Context) -> dict[str, object]:
     for text in options.set:
         name, equals, value = text.partition("=")
         if not equals or not name.strip():
-            raise InputError("--set", text, "NAME=VALUE, as in --set current=112")
+            raise InputError("--set", text, tr("NAME=VALUE, as in --set current=112"))
         settings[name.strip()] = _value(value.strip())
     if options.current is not None:
         settings["current"] = _value(options.current.removesuffix("A").strip())
@@ -143,17 +150,23 @@ def _value(text: str) -> object:
 
 def _from_stdin() -> list[dict[str, object]]:
     if sys.stdin is None or sys.stdin.isatty():
-        raise InputError("welds log", "nothing", "options, or JSON on standard input")
+        raise InputError("welds log", tr("nothing"), tr("options, or JSON on standard input"))
     try:
         text = sys.stdin.buffer.read(LARGEST_BYTES + 1)
     except OSError as error:
-        raise FileUnavailableError("standard input", error.strerror or str(error)) from error
+        raise FileUnavailableError(tr("standard input"), error.strerror or str(error)) from error
     if len(text) > LARGEST_BYTES:
-        raise InputError("standard input", f"more than {LARGEST_BYTES // 1_000_000} MB", "welds log import")
+        raise InputError(
+            tr("standard input"),
+            tr("more than {size} MB", size=LARGEST_BYTES // 1000000),
+            "welds log import",
+        )
     if not text.lstrip().startswith(b"["):
         return [read_object(text)]
     try:
         listed = json.loads(text)
     except (ValueError, RecursionError) as error:
-        raise InputError("standard input", f"not JSON ({error})", "one entry, or a list of some") from error
+        raise InputError(
+            tr("standard input"), tr("not JSON ({error})", error=error), tr("one entry, or a list of some")
+        ) from error
     return [read_object(json.dumps(each).encode()) for each in listed]

@@ -6,24 +6,25 @@ from collections.abc import Callable, Sequence
 from types import TracebackType
 from typing import TYPE_CHECKING
 
-from welds import __version__
+from welds import __version__, language
 from welds.errors import FileUnavailableError, InputError, WeldsError, nearest
+from welds.language import mark, tr
 
 if TYPE_CHECKING:
     from welds.cli.card import WritePdf
 
 COMMANDS = {
-    "card": "a set-up for one joint",
-    "compare": "set-ups side by side: joints, metals, thicknesses, processes",
-    "chart": "a wall chart for one metal and process",
-    "bead": "what given settings melt in a joint: width, depth, burn-through, cooling",
-    "faults": "from the looks of a bead to causes and the change of setting",
-    "blank": "flat length of a folded part: bends, least radius, drawing",
-    "repair": "plug, patch or replace: with the arithmetic",
-    "job": "a whole job from a file: check, plan, materials, demo",
-    "bench": "your machines and shelf: init, show, check",
-    "log": "the log of welds made: add, list, show, edit, similar, export, backup, ...",
-    "tables": "the reference tables: list, show NAME, check [DIR], sources",
+    "card": mark("a set-up for one joint"),
+    "compare": mark("set-ups side by side: joints, metals, thicknesses, processes"),
+    "chart": mark("a wall chart for one metal and process"),
+    "bead": mark("what given settings melt in a joint: width, depth, burn-through, cooling"),
+    "faults": mark("from the looks of a bead to causes and the change of setting"),
+    "blank": mark("flat length of a folded part: bends, least radius, drawing"),
+    "repair": mark("plug, patch or replace: with the arithmetic"),
+    "job": mark("a whole job from a file: check, plan, materials, demo"),
+    "bench": mark("your machines and shelf: init, show, check"),
+    "log": mark("the log of welds made: add, list, show, edit, similar, export, backup, ..."),
+    "tables": mark("the reference tables: list, show NAME, check [DIR], sources"),
 }
 _HELP = ("-h", "--help", "help")
 _VERSION = ("--version", "version")
@@ -31,18 +32,20 @@ ANSWERED = 0
 INTERRUPTED = 130
 
 
-def main(argv: Sequence[str], *, open_window: Callable[[str], int], write_pdf: "WritePdf") -> int:
+def main(argv: Sequence[str], *, open_window: Callable[[str, str], int], write_pdf: "WritePdf") -> int:
     """Run one command and return its exit code: 0, 2 bad input, 3 not in the tables, 4 file unavailable.
 
     Without a command the window is opened, on the log that `--log` names. Nothing but answers goes to
-    standard output.
+    standard output. `--lang` is looked for before all else: even a complaint is made in that language.
     """
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="backslashreplace")
     try:
-        if not argv or argv[0].partition("=")[0] == "--log":
-            return open_window(_log_of_window(argv))
+        asked = _language_of(argv)
+        language.use(asked or language.system_language())
+        if not argv or argv[0].partition("=")[0] in ("--log", "--lang"):
+            return open_window(_log_of_window(argv), asked)
         code = _run(argv, write_pdf)
         if sys.stdout is not None:
             sys.stdout.flush()
@@ -57,7 +60,7 @@ def main(argv: Sequence[str], *, open_window: Callable[[str], int], write_pdf: "
         return ANSWERED
     except OSError as error:
         _close_stdout()
-        return _complain(FileUnavailableError("standard output", error.strerror or str(error)))
+        return _complain(FileUnavailableError(tr("standard output"), error.strerror or str(error)))
     else:
         return code
 
@@ -69,9 +72,12 @@ def report_fault(kind: type[BaseException], fault: BaseException, trace: Traceba
         return
     while trace is not None and trace.tb_next is not None:
         trace = trace.tb_next
-    place = f" at {trace.tb_frame.f_globals.get('__name__')}:{trace.tb_lineno}" if trace else ""
     what = " ".join(f"{kind.__name__}: {fault}".split())
-    print(f"welds: a fault of the program itself, please report it: {what}{place}", file=sys.stderr)
+    if trace is not None:
+        place = f"{trace.tb_frame.f_globals.get('__name__')}:{trace.tb_lineno}"
+        what = tr("{fault} at {place}", fault=what, place=place)
+    said = tr("a fault of the program itself, please report it: {fault}", fault=what)
+    print(f"welds: {said}", file=sys.stderr)
 
 
 def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
@@ -79,7 +85,7 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
     if command in _VERSION:
         from welds.reference.edition import edition
 
-        print(f"welds {__version__}", f"tables {edition()}", sep="\n")
+        print(f"welds {__version__}", tr("tables {edition}", edition=edition()), sep="\n")
     elif command in _HELP:
         print(_usage())
     elif command == "card":
@@ -128,32 +134,47 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
         return tables.run(rest)
     else:
         known = (*COMMANDS, "--version", "--help")
-        raise InputError("command", command, ", ".join(known), nearest(command, known))
+        raise InputError(tr("command"), command, ", ".join(known), nearest(command, known))
     return ANSWERED
+
+
+def _language_of(argv: Sequence[str]) -> str:
+    """Return the language that `--lang` names, or an empty text."""
+    for place, word in enumerate(argv):
+        name, has_value, value = word.partition("=")
+        if name == "--lang":
+            asked = value if has_value else argv[place + 1] if place + 1 < len(argv) else ""
+            if asked and asked not in language.NAMES:
+                allowed = ", ".join(language.NAMES)
+                raise InputError("--lang", asked, allowed, nearest(asked, language.NAMES))
+            return asked
+    return ""
 
 
 def _log_of_window(argv: Sequence[str]) -> str:
     """Return the log that was named, or an empty text; a slip in it is said here, not in the window."""
     if not argv:
         return ""
-    from welds.cli.arguments import Once, Parser
+    from welds.cli.arguments import Once, Parser, languages
     from welds.logbook.places import place_of
 
-    parser = Parser("welds", "Open the window.")
-    parser.add_argument("--log", action=Once, metavar="FILE|URL", help="another log than your own")
-    named: str = parser.read(argv).log
-    place_of(named)
+    parser = Parser("welds", tr("Open the window."))
+    parser.add_argument("--log", action=Once, metavar="FILE|URL", help=tr("another log than your own"))
+    parser.add_argument("--lang", action=Once, metavar=languages(), help=tr("language of the words"))
+    named: str = parser.read(argv).log or ""
+    if named:
+        place_of(named)
     return named
 
 
 def _usage() -> str:
     width = max(map(len, COMMANDS))
-    lines = (f"  welds {name.ljust(width)}  {what}" for name, what in COMMANDS.items())
+    lines = (f"  welds {name.ljust(width)}  {tr(what)}" for name, what in COMMANDS.items())
     return "\n".join(
         [
-            "welds opens the window (--log FILE|URL: on another log); with a command it answers here:",
+            tr("welds opens the window (--log FILE|URL: on another log); with a command it answers here:"),
             *lines,
-            "welds COMMAND --help says more.",
+            tr("welds COMMAND --help says more."),
         ]
     )
 

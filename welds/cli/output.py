@@ -5,17 +5,19 @@ import json
 import sys
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from functools import reduce
 from pathlib import Path
 
 from welds.cli.arguments import STDOUT
 from welds.errors import FileUnavailableError, InputError
+from welds.language import tr
 from welds.reference.whole_file import write_whole
 
 
 def print_text(text: str) -> None:
     """Write text to standard output, ending in one line break."""
     if sys.stdout is None:
-        raise FileUnavailableError("standard output", "is closed")
+        raise FileUnavailableError(tr("standard output"), tr("is closed"))
     sys.stdout.write(text if text.endswith("\n") else f"{text}\n")
 
 
@@ -27,7 +29,7 @@ def print_json(data: object, *, is_line: bool = False) -> None:
 def write_text(file: str, text: str) -> None:
     """Write a file whole, or raise FileUnavailableError."""
     write_whole(file, text)
-    print_text(f"written: {file}")
+    print_text(tr("written: {file}", file=file))
 
 
 def check_writable(file: str) -> None:
@@ -68,7 +70,9 @@ def destinations(options: argparse.Namespace, files: Iterable[str], flags: Itera
     printed = [name for name, file in named.items() if file == STDOUT]
     printed += [name for name in flags if getattr(options, name)]
     if len(printed) > 1:
-        given = " and ".join(f"--{name}" for name in printed)
-        raise InputError("output", given, "one of them; give the others a FILE")
+        given = reduce(
+            lambda some, one: tr("{some} and {one}", some=some, one=one), (f"--{name}" for name in printed)
+        )
+        raise InputError(tr("output"), given, tr("one of them; give the others a FILE"))
     kept = {name: file for name, file in named.items() if file is not None and file != STDOUT}
     return Destinations(kept, printed[0] if printed else None)

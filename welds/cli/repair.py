@@ -14,8 +14,9 @@ from welds.errors import InputError
 from welds.job.bench_cards import BenchCards
 from welds.job.damage import HOLES_FORM, Behind, Damage, read_holes
 from welds.job.repair import RepairAnswer, decide_repair
+from welds.language import mark, tr
 
-DESCRIPTION = (
+DESCRIPTION = mark(
     "Fill the holes, let in a patch or replace the panel: decided with its reasons and the arithmetic. Parts"
     " that carry load or whose failure can hurt someone are refused."
 )
@@ -41,28 +42,28 @@ def run(argv: Sequence[str]) -> None:
 
 
 def _parser() -> Parser:
-    parser = Parser("welds repair", DESCRIPTION)
-    group = parser.add_argument_group("what is wrong")
+    parser = Parser("welds repair", tr(DESCRIPTION))
+    group = parser.add_argument_group(tr("what is wrong"))
     for name, what in (
-        ("--metal", "catalogue id: low-carbon, galvanised, 5052, 304"),
-        ("--thickness", "what the sheet was: 1.2 mm, 0.048 in, 18 ga"),
-        ("--measured", "what is left of it beside the holes, by micrometer or ultrasound"),
-        ("--holes", HOLES_FORM),
-        ("--region", "what the holes lie in: 120 x 80 mm"),
-        ("--behind", "sheet behind the holes: sound, thin, none (default none)"),
-        ("--panel", "the whole panel's size, to weigh a patch against a new one"),
-        ("--part", "what it belongs to: bracket, tank, towing, ..."),
-        ("--process", "process for the seam of a patch: tig or mig"),
+        ("--metal", tr("catalogue id: low-carbon, galvanised, 5052, 304")),
+        ("--thickness", tr("what the sheet was: 1.2 mm, 0.048 in, 18 ga")),
+        ("--measured", tr("what is left of it beside the holes, by micrometer or ultrasound")),
+        ("--holes", tr(HOLES_FORM)),
+        ("--region", tr("what the holes lie in: 120 x 80 mm")),
+        ("--behind", tr("sheet behind the holes: sound, thin, none (default none)")),
+        ("--panel", tr("the whole panel's size, to weigh a patch against a new one")),
+        ("--part", tr("what it belongs to: bracket, tank, towing, ...")),
+        ("--process", tr("process for the seam of a patch: tig or mig")),
     ):
         group.add_argument(name, action=Once, metavar=name.removeprefix("--").upper(), help=what)
-    coating = "what is on the metal: galvanised, old-paint, sealer, ...; may be given more than once"
+    coating = tr("what is on the metal: galvanised, old-paint, sealer, ...; may be given more than once")
     group.add_argument("--coating", action="append", default=[], metavar="COATING", help=coating)
-    group.add_argument("--load-bearing", action="store_true", help="it carries load")
-    group.add_argument("--water-trap", action="store_true", help="water stands in or behind it")
-    files = parser.add_argument_group("how the answer comes out")
-    add_file(files, "--html", "a page for the bench")
-    add_file(files, "--dxf", "the cut-out at full size, for a cutter")
-    add_file(files, "--svg", "holes, cut-out and tacks at full size, with a ruler to check the print by")
+    group.add_argument("--load-bearing", action="store_true", help=tr("it carries load"))
+    group.add_argument("--water-trap", action="store_true", help=tr("water stands in or behind it"))
+    files = parser.add_argument_group(tr("how the answer comes out"))
+    add_file(files, "--html", tr("a page for the bench"))
+    add_file(files, "--dxf", tr("the cut-out at full size, for a cutter"))
+    add_file(files, "--svg", tr("holes, cut-out and tacks at full size, with a ruler to check the print by"))
     add_common(parser)
     return parser
 
@@ -73,7 +74,7 @@ def _damage(options: argparse.Namespace, session: Session) -> Damage:
 
     missing = [name for name in _NEEDED if getattr(options, name) is None]
     if missing:
-        raise InputError(f"--{missing[0]}", "nothing", "metal, thickness, holes and region")
+        raise InputError(f"--{missing[0]}", tr("nothing"), tr("metal, thickness, holes and region"))
     metal = find_metal(session.tables, options.metal)
     thickness = read_thickness(options.thickness, metal, session.tables, session.asked_units)
     units = session.asked_units or units_of(thickness)

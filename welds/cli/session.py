@@ -9,8 +9,6 @@ from welds.errors import InputError, nearest
 from welds.quantities.units import Units
 from welds.reference.tables import Tables
 
-_LANGUAGES = ("en",)
-
 
 @dataclass(frozen=True, slots=True)
 class Session:
@@ -27,9 +25,7 @@ class Session:
 
 
 def check_common(options: argparse.Namespace) -> Units | None:
-    """Return the units that were asked for; refuse a language there is no translation for."""
-    if options.lang is not None and options.lang not in _LANGUAGES:
-        raise InputError("--lang", options.lang, "en (the only language so far)")
+    """Return the units that were asked for."""
     if options.units is None:
         return None
     names = [each.value for each in Units]

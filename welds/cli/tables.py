@@ -11,27 +11,29 @@ from welds.cli.arguments import Parser, add_common
 from welds.cli.output import print_json, print_text, unavailable
 from welds.cli.session import check_common, open_session
 from welds.errors import InputError, ReferenceDataError, nearest
+from welds.language import figure, mark, tr
 from welds.quantities.spreadsheet import csv_text
 from welds.reference.basis import Basis
 from welds.reference.sources import Source
 from welds.reference.tables import Row, Table
 from welds.reference.uses import Use, uses_of_sources
+from welds.report.wording import yes_or_no
 
-DESCRIPTION = "The reference tables: list, show NAME, check [DIR], sources [ID]."
+DESCRIPTION = mark("The reference tables: list, show NAME, check [DIR], sources [ID].")
 _WIDTH, _CELL = 100, 28
 
 
 def run(argv: Sequence[str]) -> int:
     """Run the named action and return its exit code."""
-    parser = Parser("welds tables", DESCRIPTION)
+    parser = Parser("welds tables", tr(DESCRIPTION))
     parser.add_argument("action", nargs="?", help=", ".join(_ACTIONS))
-    parser.add_argument("name", nargs="?", help="a table's name, a folder for check, a source's id")
-    parser.add_argument("--csv", action="store_true", help="with show: every column, as CSV")
+    parser.add_argument("name", nargs="?", help=tr("a table's name, a folder for check, a source's id"))
+    parser.add_argument("--csv", action="store_true", help=tr("with show: every column, as CSV"))
     add_common(parser)
     options = parser.read(argv)
     if options.action not in _ACTIONS:
         near = nearest(options.action, _ACTIONS) if options.action else None
-        raise InputError("welds tables", options.action or "nothing", ", ".join(_ACTIONS), near)
+        raise InputError("welds tables", options.action or tr("nothing"), ", ".join(_ACTIONS), near)
     return _ACTIONS[options.action](options) or 0
 
 
@@ -45,14 +47,19 @@ def _list(options: argparse.Namespace) -> None:
         )
         return
     print_text(
-        _columns([["table", "rows", "what"]] + [[t.name, str(len(t.rows)), t.sheet.title] for t in rows])
+        _columns(
+            [[tr("table"), tr("rows"), tr("what")]]
+            + [[t.name, str(len(t.rows)), t.sheet.title] for t in rows]
+        )
     )
 
 
 def _show(options: argparse.Namespace) -> None:
     tables = open_session(options).tables
     if not options.name:
-        raise InputError("welds tables show", "nothing", f"a table's name: {', '.join(tables.names)}")
+        raise InputError(
+            "welds tables show", tr("nothing"), tr("a table's name: {names}", names=", ".join(tables.names))
+        )
     table = tables.table(options.name)
     if options.json:
         print_json([_plain(row) for row in table.rows])
@@ -87,7 +94,7 @@ def _check(options: argparse.Namespace) -> int:
     elif faults:
         print("\n".join(faults), file=sys.stderr)
     else:
-        print_text("no faults found")
+        print_text(tr("no faults found"))
     return ReferenceDataError.exit_code if faults else 0
 
 
@@ -95,15 +102,15 @@ def _sources(options: argparse.Namespace) -> None:
     tables = open_session(options).tables
     if options.name and options.name not in tables.sources:
         near = nearest(options.name, tables.sources)
-        raise InputError("source", options.name, "an id that `welds tables sources` lists", near)
+        raise InputError(tr("source"), options.name, tr("an id that `welds tables sources` lists"), near)
     uses = tables.derived(uses_of_sources)
     chosen = [tables.sources[options.name]] if options.name else tables.sources.values()
     if options.json:
         print_json([_source_json(source, uses[source.id]) for source in chosen])
         return
     for source in chosen:
-        resting = ", ".join(f"{use.where} ({use.count} {use.basis})" for use in uses[source.id])
-        parts = {"Read": source.how_read, "Caution": source.caution, "Rests on it": resting}
+        resting = ", ".join(f"{use.where} ({use.count} {use.basis.word})" for use in uses[source.id])
+        parts = {tr("Read"): source.how_read, tr("Caution"): source.caution, tr("Rests on it"): resting}
         said = [f"{name}: {text.rstrip('.')}." for name, text in parts.items() if text]
         lines = textwrap.wrap(" ".join([f"{source.id}: {source.citation}.", *said]), _WIDTH - 4)
         print_text("\n    ".join([*lines, source.url] if source.url else lines))
@@ -115,7 +122,7 @@ def _source_json(source: Source, uses: Sequence[Use]) -> dict[str, object]:
 
 def _no_name(options: argparse.Namespace) -> None:
     if options.name:
-        raise InputError(f"welds tables {options.action}", options.name, "nothing more")
+        raise InputError(f"welds tables {options.action}", options.name, tr("nothing more"))
 
 
 def _plain(row: Row) -> dict[str, object]:
@@ -141,7 +148,11 @@ def _text_cell(value: object) -> str:
 
 
 def _short(value: object) -> str:
+    if isinstance(value, bool):
+        return yes_or_no(value)
     text = " ".join(_text_cell(value).split())
+    if isinstance(value, float):
+        return figure(text)
     return text if len(text) <= _CELL else f"{text[: _CELL - 3]}..."
 
 

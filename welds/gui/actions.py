@@ -4,6 +4,7 @@ from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QMenuBar, QToolButton, QWidget
 
+from welds import language
 from welds.gui.theme import ThemeChoice
 from welds.gui.widgets.wrap_bar import WrapBar
 
@@ -12,6 +13,7 @@ class Actions(QObject):
     """Makes every action once; buttons in the menus' row show those for dirty hands."""
 
     theme_chosen = Signal(object)
+    language_chosen = Signal(str)
 
     def __init__(self, window: QMainWindow) -> None:
         super().__init__(window)
@@ -42,6 +44,7 @@ class Actions(QObject):
         self.open_demo = self._make(self.tr("Open the &demo job"))
         self.show_about = self._make(self.tr("&About Welds"))
         self.themes = self._make_themes()
+        self.languages = self._make_languages()
         self._fill_menus()
         self.bar = self._make_bar()
         self.set_card_actions(has_card=False, has_output=False)
@@ -52,6 +55,7 @@ class Actions(QObject):
             *(self.print_card, self.save_pdf, self.copy_text, self.find_fault, self.large_figures),
             self.start_over,
             *(self.switch_units, self.larger, self.smaller, self.usual, *self.themes.values()),
+            *self.languages.values(),
             *(self.show_guide, self.open_demo, self.show_shortcuts, self.show_method, self.show_about),
             self.quit,
         )
@@ -105,6 +109,17 @@ class Actions(QObject):
             made[choice] = action
         return made
 
+    def _make_languages(self) -> dict[str, QAction]:
+        """Return what to choose a language by: each in its own words, and "" for the system's."""
+        group = QActionGroup(self)
+        made = {}
+        for code, text in {"": self.tr("The &system's language"), **language.NAMES}.items():
+            action = group.addAction(QAction(text, self._window))
+            action.setCheckable(True)
+            action.triggered.connect(lambda _checked=False, chosen=code: self.language_chosen.emit(chosen))
+            made[code] = action
+        return made
+
     def _fill_menus(self) -> None:
         self._menus = bar = QMenuBar(self._window)
         bar.setNativeMenuBar(False)
@@ -120,6 +135,9 @@ class Actions(QObject):
         colours = QMenu(self.tr("&Colours"), view)
         colours.addActions(list(self.themes.values()))
         view.addMenu(colours)
+        languages = QMenu(self.tr("L&anguage"), view)
+        languages.addActions(list(self.languages.values()))
+        view.addMenu(languages)
         view.addSeparator()
         view.addActions([self.larger, self.smaller, self.usual, self.large_figures])
         view.addSeparator()

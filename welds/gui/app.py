@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 from welds.gui.crash import CrashReporter
 from welds.gui.main_window import MainWindow
 from welds.gui.settings import WindowState
+from welds.gui.translation import speak
 
 if TYPE_CHECKING:
     from welds.gui.outfit import Outfit
@@ -18,13 +19,14 @@ if TYPE_CHECKING:
 NAME = "welds"
 
 
-def run(argv: Sequence[str], log: str = "") -> int:
-    """Open the window and return the exit code once it is closed; `log` names a log for this time only."""
+def run(argv: Sequence[str], log: str = "", lang: str = "") -> int:
+    """Open the window and return the exit code once it is closed; log and language for this time only."""
     application = QApplication([*argv] or sys.argv[:1])
     application.setApplicationName(NAME)
     application.setOrganizationName(NAME)
     application.setDesktopFileName(NAME)
     state = WindowState(QSettings())
+    speak(application, lang or state.word_of("language"))
     _paint_in(application, state.word_of("theme"))
     window = MainWindow(state, lambda: _outfit(application, log))
     crashes = CrashReporter(window.show_crash, window.save)

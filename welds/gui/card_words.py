@@ -5,19 +5,22 @@ from collections.abc import Mapping
 from welds.advice.card import Card
 from welds.advice.setting import Caution, Setting, Severity
 from welds.gui.card_face import CardFace, CautionLine, CheckLine, Figure, FigureGroup, ReasonLine, StepLine
+from welds.language import mark, tr
 from welds.quantities.units import Units
 from welds.reference.basis import Basis
+from welds.reference.names import name_of
 from welds.reference.settings import SettingNote
 from welds.reference.sources import Source
 from welds.report import layout
+from welds.report.wording import label_inside
 
 MULTIPLIED = "\u00d7"
 GRADE_WORDS: Mapping[Basis, str] = {
-    Basis.PRINTED: "printed source",
-    Basis.QUOTED: "quoted source",
-    Basis.DERIVED: "worked out",
-    Basis.PRACTICE: "shop practice",
-    Basis.RECALLED: "from memory",
+    Basis.PRINTED: mark("printed source"),
+    Basis.QUOTED: mark("quoted source"),
+    Basis.DERIVED: mark("worked out"),
+    Basis.PRACTICE: mark("shop practice"),
+    Basis.RECALLED: mark("from memory"),
 }
 
 
@@ -48,7 +51,7 @@ def face_of(
             StepLine(step.text, _step_source(step.source, step.basis, sources)) for step in card.preparation
         ),
         machine=card.machine,
-        notice=card.notice,
+        notice=tr(card.notice),
         has_wave=_is_alternating(card.settings),
         adjusted=_adjusted(card, units),
     )
@@ -61,9 +64,12 @@ def _adjusted(card: Card, units: Units) -> str:
     process = card.request.process
     names = dict.fromkeys(step.setting for step in card.adjustments if step.setting in card.settings)
     lines = (layout.setting_line(card.settings[name], process, units) for name in names)
-    moved = ", ".join(f"{line.label.lower()} now {line.start_text}" for line in lines)
-    faults = ", ".join(dict.fromkeys(step.fault.replace("-", " ") for step in card.adjustments))
-    return f"Changed for {faults}: {moved}."
+    moved = ", ".join(
+        tr("{setting} now {figure}", setting=label_inside(line.name), figure=line.start_text)
+        for line in lines
+    )
+    faults = ", ".join(dict.fromkeys(name_of(step.fault) for step in card.adjustments))
+    return tr("Changed for {faults}: {moved}.", faults=faults, moved=moved)
 
 
 def _figure(
@@ -87,7 +93,7 @@ def _figure(
         unit=line.unit,
         second=line.second,
         range=line.range_text,
-        grade=GRADE_WORDS[line.basis],
+        grade=tr(GRADE_WORDS[line.basis]),
         grade_meaning=line.basis.meaning,
         is_published=line.basis.is_published,
         reasons=reasons,
@@ -119,8 +125,8 @@ def _step_source(source: str | None, basis: Basis, sources: Mapping[str, Source]
     cited = _citation(source, sources)
     if cited:
         grade = GRADE_WORDS[basis]
-        return cited if basis.is_published or grade in cited.lower() else f"{cited} ({grade})"
-    return "" if basis.is_published else _capital(GRADE_WORDS[basis])
+        return cited if basis.is_published or grade in cited.lower() else f"{cited} ({tr(grade)})"
+    return "" if basis.is_published else _capital(tr(GRADE_WORDS[basis]))
 
 
 def _citation(source: str | None, sources: Mapping[str, Source]) -> str:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Protocol
 
 from welds.errors import InputError
 from welds.gui.metal_option import MetalOption
+from welds.language import figure
 
 if TYPE_CHECKING:
     from welds.advice.adjustment import Adjustment
@@ -84,7 +85,7 @@ class Engine:
 
         if units is Units.INCH:
             return f"{convert(thickness_mm, 'mm', 'inch'):.3f} in"
-        return f"{round(thickness_mm, 2):g} mm"
+        return figure(f"{round(thickness_mm, 2):g} mm")
 
     def metals(self) -> tuple[MetalOption, ...]:
         """Return every metal, those of a family together."""
@@ -96,7 +97,7 @@ class Engine:
             MetalOption(
                 metal.id,
                 _metal_text(metal.id, metal.name),
-                family.replace("-", " ").capitalize(),
+                _family_words(family),
                 (metal.id, *metal.aliases, *(f"{metal.id}-{temper}" for temper in metal.tempers)),
                 f"{metal.name} {family} {metal.group}",
             )
@@ -132,6 +133,13 @@ class Engine:
         return tuple(
             (str(row["id"]), f"{row['name']} ({row['iso_code']})") for row in self.tables.table("gases").rows
         )
+
+
+def _family_words(family: str) -> str:
+    from welds.reference.names import name_of
+
+    words = name_of(family)
+    return words[:1].upper() + words[1:]
 
 
 def _metal_text(metal: str, name: str) -> str:

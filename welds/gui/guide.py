@@ -1,15 +1,13 @@
 """What Help says at length: the three everyday uses, and how a figure is made and how good it is."""
 
-from PySide6.QtCore import QCoreApplication
+from welds.language import tr
 
 
 def guide_text() -> str:
     """Return the three everyday uses, step by step."""
-    tr = QCoreApplication.translate
     return "\n\n".join(
         (
             tr(
-                "guide",
                 "SET UP BEFORE WELDING ALUMINIUM CORNERS\n"
                 "1. Page Set-up: choose the metal, type the thickness as you would say it (0.080, 14"
                 " ga, 2 mm), click the joint.\n"
@@ -21,7 +19,6 @@ def guide_text() -> str:
                 "5. Run a bead on scrap of the same sheet first.",
             ),
             tr(
-                "guide",
                 "LOG A SUCCESSFUL SETTING\n"
                 "1. With the card in front press Log this weld (Ctrl+L). It is filled in from the"
                 " card.\n"
@@ -30,7 +27,6 @@ def guide_text() -> str:
                 " card for a like joint shows the weld and has learned from it.",
             ),
             tr(
-                "guide",
                 "COMPARE JOINT TYPES SIDE BY SIDE\n"
                 "1. Page Side by side (Ctrl+2) starts with the card you came from.\n"
                 "2. Add columns: another joint, metal, thickness or process. Rows that differ stand"
@@ -40,7 +36,6 @@ def guide_text() -> str:
                 "4. A column can be opened as a card, logged or printed.",
             ),
             tr(
-                "guide",
                 "WHEN A BEAD WENT WRONG\n"
                 "Press What went wrong (F7), pick what it looks like, read the cause, and let the"
                 " card take the change. Ctrl+K leads anywhere: type 5052 corner, bench, or undercut.",
@@ -51,11 +46,9 @@ def guide_text() -> str:
 
 def method_text() -> str:
     """Return how figures are made and how far they can be trusted."""
-    tr = QCoreApplication.translate
     return "\n\n".join(
         (
             tr(
-                "guide",
                 "WHERE A FIGURE COMES FROM\n"
                 "Schedules out of handbooks and standards are brought to one case and pooled: better"
                 " grades count more, each document has one vote, and the band is what the documents"
@@ -64,14 +57,12 @@ def method_text() -> str:
                 " limits of your machine, wire and tungsten.",
             ),
             tr(
-                "guide",
                 "GRADES\n"
                 "Printed: read in the document itself. Quoted: read where another document cites it."
                 " Worked out: computed from such figures. Shop practice: common, with no published"
                 " source. From memory: to be checked against print. The last two have a dashed edge.",
             ),
             tr(
-                "guide",
                 "HOW GOOD IT IS\n"
                 "The starting current lies within 4 % of the schedule rows at the median and within"
                 " 13 % for nine in ten; a document left out and predicted from the others, within 6"
@@ -80,7 +71,6 @@ def method_text() -> str:
                 " DEVELOPERS.md.",
             ),
             tr(
-                "guide",
                 "WHAT IT IS NOT\n"
                 "It is no welding procedure. Local codes, the equipment's and the vehicle's own"
                 " manuals and your test pieces come first; what can hurt someone when it fails belongs"

@@ -181,7 +181,7 @@ class MainWindow(QMainWindow):
         self.pages = PageSwitch(self)
         self.pages.add(self.tr("Set-up"), lambda: view)
         self.pages.show(SETUP)
-        self.setCentralWidget(self.pages.stack)
+        self.setCentralWidget(self.pages.area)
         self._waiting_view = view
         return view
 
@@ -192,11 +192,21 @@ class MainWindow(QMainWindow):
         commands.set_page_actions(has_page=False)
         commands.themes[theme.choice].setChecked(True)
         commands.theme_chosen.connect(theme.choose)
+        remembered = self._state.word_of("language")
+        commands.languages[remembered if remembered in commands.languages else ""].setChecked(True)
+        commands.language_chosen.connect(self._choose_language)
         commands.larger.triggered.connect(lambda: theme.change_text_size(1))
         commands.smaller.triggered.connect(lambda: theme.change_text_size(-1))
         commands.usual.triggered.connect(lambda: theme.change_text_size(0))
         commands.quit.triggered.connect(self.close)
         return commands
+
+    def _choose_language(self, code: str) -> None:
+        """Remember the language, and say in its own words when it is taken up."""
+        from welds.gui.translation import said_later
+
+        self._state.write("language", code)
+        self.statusBar().showMessage(said_later(code))
 
     def _on_loaded(self, engine: "Engine") -> None:
         """Have the first page answer; what else there is follows when the card has been painted."""
@@ -253,7 +263,9 @@ class MainWindow(QMainWindow):
             return
         from welds.gui.pages.welcome.opening import open_welcome
 
-        open_welcome(self, self.presenter, self._open_demo, self.statusBar().showMessage)
+        open_welcome(
+            self, self.presenter, self._open_demo, self._choose_language, self.statusBar().showMessage
+        )
 
     def _log_parts(self, view: "SetupView") -> "LogParts":
         """Return what the log needs, made when first asked for."""

@@ -6,6 +6,7 @@ from pathlib import Path
 
 from welds.errors import FileUnavailableError
 from welds.gui.engine import Fields
+from welds.language import tr
 from welds.reference.whole_file import write_whole
 
 SCHEMA = "welds.last-use/1"
@@ -45,10 +46,14 @@ class Memory:
         except FileNotFoundError:
             return Loaded(LastUse(), is_first=True)
         except UnicodeDecodeError:
-            return self._set_aside("it is not text")
+            return self._set_aside(tr("it is not text"))
         except OSError as error:
             return Loaded(
-                LastUse(), f"The last request could not be read ({error.strerror}); starting fresh."
+                LastUse(),
+                tr(
+                    "The last request could not be read ({reason}); starting fresh.",
+                    reason=error.strerror,
+                ),
             )
         try:
             return Loaded(_checked(json.loads(text)))
@@ -61,9 +66,9 @@ class Memory:
             self._file.parent.mkdir(parents=True, exist_ok=True)
             write_whole(self._file, json.dumps({"schema": SCHEMA, **asdict(last_use)}, indent=1))
         except OSError as error:
-            return f"This request will not be remembered: {error.strerror}."
+            return tr("This request will not be remembered: {reason}.", reason=error.strerror)
         except FileUnavailableError as error:
-            return f"This request will not be remembered: {error.problem}."
+            return tr("This request will not be remembered: {reason}.", reason=error.problem)
         return ""
 
     def _set_aside(self, problem: str) -> Loaded:
@@ -75,23 +80,32 @@ class Memory:
         except OSError as error:
             return Loaded(
                 LastUse(),
-                f"The last request is unreadable ({problem}) and stays where it is: {error.strerror}.",
+                tr(
+                    "The last request is unreadable ({problem}) and stays where it is: {reason}.",
+                    problem=problem,
+                    reason=error.strerror,
+                ),
             )
         return Loaded(
-            LastUse(), f"The last request was unreadable ({problem}); starting fresh. Kept as {aside.name}."
+            LastUse(),
+            tr(
+                "The last request was unreadable ({problem}); starting fresh. Kept as {name}.",
+                problem=problem,
+                name=aside.name,
+            ),
         )
 
 
 def _checked(data: object) -> LastUse:
     if not isinstance(data, dict) or data.get("schema") != SCHEMA:
-        raise ValueError("not a file of this program's version")
+        raise ValueError(tr("not a file of this program's version"))
     known = {item.name for item in fields(LastUse)}
     values = {name: value for name, value in data.items() if name in known}
     recent = values.get("recent", [])
     if not isinstance(recent, list):
-        raise ValueError("the recent requests are not a list")
+        raise ValueError(tr("the recent requests are not a list"))
     if values.get("units", UNITS[0]) not in UNITS:
-        raise ValueError(f"units are {values['units']!r:.40}")
+        raise ValueError(tr("units are {units!r:.40}", units=values["units"]))
     return LastUse(
         **{
             **values,
@@ -103,7 +117,7 @@ def _checked(data: object) -> LastUse:
 
 def _request(data: object) -> Fields:
     if not isinstance(data, dict):
-        raise ValueError("the request is not a list of named texts")
+        raise ValueError(tr("the request is not a list of named texts"))
     return {str(name): _text_or_texts(value) for name, value in data.items()}
 
 
@@ -112,4 +126,4 @@ def _text_or_texts(value: object) -> str | tuple[str, ...]:
         return value
     if isinstance(value, list) and all(isinstance(item, str) for item in value):
         return tuple(value)
-    raise ValueError("the request holds something that is not text")
+    raise ValueError(tr("the request holds something that is not text"))

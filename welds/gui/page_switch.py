@@ -1,10 +1,49 @@
-"""The pages of the window behind a row of buttons; each page is made when it is first shown."""
+"""The pages of the window behind a row of buttons; each page is made when it is first shown.
+
+Where large text or a long language asks for more room than there is, the page scrolls, so that no window is
+larger than its screen.
+"""
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QSize, Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QMainWindow, QPushButton, QStackedWidget, QWidget
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QFrame,
+    QHBoxLayout,
+    QMainWindow,
+    QPushButton,
+    QScrollArea,
+    QStackedWidget,
+    QWidget,
+)
+
+SMALL_LAPTOP = QSize(1366, 640)
+"""Room for a page on the smallest screen that is planned for, below the bar."""
+
+
+class _Stack(QStackedWidget):
+    """Needs the room of the page in front, whatever the pages behind it would need."""
+
+    def minimumSizeHint(self) -> QSize:
+        front = self.currentWidget()
+        return front.minimumSizeHint().expandedTo(front.minimumSize()) if front is not None else QSize()
+
+
+class _Area(QScrollArea):
+    """Asks for the room its page needs, up to what a small laptop has."""
+
+    def __init__(self, stack: _Stack, window: QMainWindow) -> None:
+        super().__init__(window)
+        self._stack = stack
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setWidgetResizable(True)
+        self.setWidget(stack)
+
+    def minimumSizeHint(self) -> QSize:
+        return self._stack.minimumSizeHint().boundedTo(SMALL_LAPTOP)
 
 
 class PageSwitch(QObject):
@@ -15,7 +54,8 @@ class PageSwitch(QObject):
     def __init__(self, window: QMainWindow) -> None:
         super().__init__(window)
         self._window = window
-        self.stack = QStackedWidget(window)
+        self.stack = _Stack(window)
+        self.area = _Area(self.stack, window)
         self.row = QWidget(window)
         self.row.setAccessibleName(self.tr("Pages"))
         self._layout = QHBoxLayout(self.row)
@@ -55,4 +95,6 @@ class PageSwitch(QObject):
             self.stack.addWidget(self._pages[place])
         self.buttons[place].setChecked(True)
         self.stack.setCurrentWidget(self._pages[place])
+        self.stack.updateGeometry()
+        self.area.updateGeometry()
         self.turned.emit(place)

@@ -10,6 +10,7 @@ from welds.advice.equipment import Machine
 from welds.advice.request import Joint, Process
 from welds.job.job import JointWork
 from welds.job.weld_section import plug_volume, weld_section
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.basis import Basis
 from welds.reference.fillers import Filler
@@ -117,9 +118,11 @@ def _arc_time(work: JointWork, card: Card) -> tuple[Band, str]:
     if work.request.joint is Joint.PLUG:
         if "plug_time" in settings:
             return settings["plug_time"].figure.scaled(work.count), ""
-        return Band(0.0, 0.0, 0.0, "s"), "no plug time in the tables: time, gas and power are without it"
+        return Band(0.0, 0.0, 0.0, "s"), tr("no plug time in the tables: time, gas and power are without it")
     if "travel_speed" not in settings:
-        return Band(0.0, 0.0, 0.0, "s"), "no travel speed in the tables: time, gas and power are without it"
+        return Band(0.0, 0.0, 0.0, "s"), tr(
+            "no travel speed in the tables: time, gas and power are without it"
+        )
     speed = settings["travel_speed"].figure
     passes = settings["passes"].start if "passes" in settings else 1
     seam = work.length_mm * work.count * float(passes)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from welds.errors import InputError
+from welds.language import figure, tr
 from welds.physics.bending import LARGEST_ANGLE_DEG, bend_allowance, bend_deduction, setback
 
 
@@ -40,14 +41,15 @@ class FoldedPart:
 
     def __post_init__(self) -> None:
         if len(self.legs_mm) != len(self.bends) + 1:
-            given = f"{len(self.legs_mm)} legs and {len(self.bends)} bends"
-            raise InputError("legs", given, "one leg more than there are angles")
+            given = tr("{legs} legs and {bends} bends", legs=len(self.legs_mm), bends=len(self.bends))
+            raise InputError("legs", given, tr("one leg more than there are angles"))
         for bend in self.bends:
             if not 0.0 < bend.angle_deg <= LARGEST_ANGLE_DEG:
-                allowed = (
-                    f"above 0 to {LARGEST_ANGLE_DEG:g} degrees turned through; a minus bends the other way"
+                allowed = tr(
+                    "above 0 to {largest:g} degrees turned through; a minus bends the other way",
+                    largest=LARGEST_ANGLE_DEG,
                 )
-                raise InputError("angles", f"{bend.angle_deg:g}", allowed)
+                raise InputError("angles", figure(f"{bend.angle_deg:g}"), allowed)
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,6 +111,8 @@ def _flats(part: FoldedPart) -> Sequence[float]:
     for number, (leg, flat) in enumerate(zip(part.legs_mm, flats, strict=True), 1):
         if flat < 0.0:
             least = leg - flat
-            allowed = f"{least:.2f} mm or more, or a smaller radius: the bends beside it take that much"
-            raise InputError(f"leg {number}", f"{leg:g} mm", allowed)
+            allowed = tr(
+                "{least:.2f} mm or more, or a smaller radius: the bends beside it take that much", least=least
+            )
+            raise InputError(tr("leg {number}", number=number), f"{figure(f'{leg:g}')} mm", allowed)
     return flats

@@ -9,6 +9,7 @@ from welds.job.bend_records import Anneal
 from welds.job.blank import Bend, Blank, Dimensions, FoldedPart, make_blank
 from welds.job.brake_book import in_temper
 from welds.job.neutral_line import MIDDLE, KReading, k_given, k_readings
+from welds.language import figure, tr
 from welds.physics.bending import shop_deduction
 from welds.reference.basis import Basis
 from welds.reference.metals import Metal
@@ -77,12 +78,16 @@ def answer_blank(
     *,
     width_mm: float | None = None,
     known_k: float | None = None,
-    k_from: str = "given",
+    k_from: str = "",
     is_along_grain: bool = False,
 ) -> BlankAnswer:
     """Return the flat of a part and what speaks for and against bending it."""
     if known_k is not None and not LEAST_K <= known_k <= MOST_K:
-        raise InputError("k", f"{known_k:.3f}", f"{LEAST_K} to {MOST_K}, from the inside face")
+        raise InputError(
+            "k",
+            figure(f"{known_k:.3f}"),
+            tr("{least} to {most}, from the inside face", least=LEAST_K, most=MOST_K),
+        )
     thickness = part.thickness_mm
 
     readings = [_readings(tables, metal, bend, thickness, known_k, k_from) for bend in part.bends]
@@ -120,7 +125,7 @@ def _readings(
 
 def _span(readings: tuple[KReading, ...]) -> tuple[float, float]:
     """Leave the middle of the sheet out: it is a shortcut for sums on paper, not a claim about metal."""
-    trusted = [reading for reading in readings if reading.method != MIDDLE]
+    trusted = [reading for reading in readings if reading.id != MIDDLE]
     return min(reading.low for reading in trusted), max(reading.high for reading in trusted)
 
 
@@ -128,7 +133,7 @@ def _methods(tables: Tables, metal: Metal, part: FoldedPart) -> list[MethodLengt
     """Return the flat length by each method that covers every bend."""
     thickness = part.thickness_mm
     by_bend = [
-        {each.method: each for each in k_readings(tables, metal, bend.radius_mm, thickness)}
+        {each.id: each for each in k_readings(tables, metal, bend.radius_mm, thickness)}
         for bend in part.bends
     ]
     lengths = []
@@ -136,12 +141,12 @@ def _methods(tables: Tables, metal: Metal, part: FoldedPart) -> list[MethodLengt
         used = [readings[method] for readings in by_bend if method in readings]
         if len(used) == len(by_bend):
             length = make_blank(part, [reading.k for reading in used]).length_mm
-            lengths.append(MethodLength(method, length, used[0].basis, used[0].source))
+            lengths.append(MethodLength(used[0].method, length, used[0].basis, used[0].source))
     is_square = all(bend.angle_deg == 90.0 for bend in part.bends)
     if part.bends and is_square and part.dimensions is Dimensions.OUTSIDE:
         taken = sum(shop_deduction(bend.radius_mm, thickness) for bend in part.bends)
         lengths.append(
-            MethodLength("drawing school's rule", sum(part.legs_mm) - taken, Basis.PRINTED, "WESTERMANN")
+            MethodLength(tr("drawing school's rule"), sum(part.legs_mm) - taken, Basis.PRINTED, "WESTERMANN")
         )
     return lengths
 
@@ -156,34 +161,56 @@ def _notes(answer: BlankAnswer) -> list[str]:
     if part.bends and not answer.radii:
         named = in_temper(answer.metal)
         notes.append(
-            f"No table has a least radius for {named} this thick: bend a test strip and look for cracks."
+            tr(
+                "No table has a least radius for {metal} this thick: bend a test strip and look for cracks.",
+                metal=named,
+            )
         )
     wants = [reading.radius_mm for reading in answer.radii if reading.radius_mm is not None]
     tightest = answer.tightest_mm
     if tightest is not None and answer.radii and answer.radii[0].radius_mm is None:
         notes.append(
-            "The table advises against a cold bend in this thickness: have it formed, or weld the corner."
+            tr("The table advises against a cold bend in this thickness: have it formed, or weld the corner.")
         )
     if tightest is not None and wants and answer.is_wide_enough and tightest < max(wants) - 0.005:
         notes.append(
-            f"Another document asks for {both(max(wants))}: bend a test strip first and look at the bend's"
-            " outside."
+            tr(
+                "Another document asks for {radius}: bend a test strip first and look at the bend's outside.",
+                radius=both(max(wants)),
+            )
         )
     if answer.is_wide_enough is False and answer.anneal is not None:
         row = answer.anneal
-        how = f"{row.temperature_c:.0f} degC, {row.hold}, cooled {row.cooling}"
-        fall = f"from about {row.yield_mpa:.0f} to {row.annealed_yield_mpa:.0f} MPa"
+        how = tr(
+            "{temperature:.0f} degC, {hold}, cooled {cooling}",
+            temperature=row.temperature_c,
+            hold=row.hold,
+            cooling=row.cooling,
+        )
         notes.append(
-            f"Annealed first ({how}) it bends tighter, at a cost: yield strength falls {fall}"
-            f" ({row.temper} to O, {row.basis.value}). A larger radius keeps the strength."
+            tr(
+                "Annealed first ({how}) it bends tighter, at a cost: yield strength falls from about"
+                " {before:.0f} to {after:.0f} MPa ({temper} to O, {grade}). A larger radius keeps the"
+                " strength.",
+                how=how,
+                before=row.yield_mpa,
+                after=row.annealed_yield_mpa,
+                temper=row.temper,
+                grade=tr(row.basis.value),
+            )
         )
     if part.bends and answer.relief_mm is not None:
         notes.append(
-            f"Where two bend lines cross, drill {both(answer.relief_mm)} through the crossing before bending."
+            tr(
+                "Where two bend lines cross, drill {hole} through the crossing before bending.",
+                hole=both(answer.relief_mm),
+            )
         )
     if part.bends and not answer.is_along_grain:
         notes.append(
-            "Bend lines across the rolling direction; along it the sheet cracks sooner and wants half as much"
-            " radius again."
+            tr(
+                "Bend lines across the rolling direction; along it the sheet cracks sooner and wants half as"
+                " much radius again."
+            )
         )
     return notes

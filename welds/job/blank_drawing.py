@@ -6,6 +6,7 @@ from math import cos, dist, sin
 from welds.job.blank import Blank
 from welds.job.fold import Section, fold, outline
 from welds.job.plan_drawing import Layer, PlanDrawing, Point, Stroke, Words, rectangle
+from welds.language import tr
 
 RULER_MM = 100.0
 _LETTERS = (2.5, 12.0)
@@ -58,8 +59,12 @@ def _bend_lines(blank: Blank, width: float) -> Iterator[Stroke]:
 
 def _bend_words(blank: Blank, width: float, letter: float, length_text: LengthText) -> Iterator[Words]:
     for line in blank.lines:
-        way = "up" if line.bend.is_up else "down"
-        turn = f"{line.bend.angle_deg:g} deg {way}, r {length_text(line.bend.radius_mm)}"
+        angle, radius = line.bend.angle_deg, length_text(line.bend.radius_mm)
+        turn = (
+            tr("{angle:g} deg up, r {radius}", angle=angle, radius=radius)
+            if line.bend.is_up
+            else tr("{angle:g} deg down, r {radius}", angle=angle, radius=radius)
+        )
         yield Words((line.middle_mm, width + 3.0 * letter), turn, letter, Layer.BEND)
         yield Words((line.middle_mm, width + letter), length_text(line.middle_mm), letter, Layer.DIMENSION)
 
@@ -82,5 +87,5 @@ def ruler(at: Point, letter: float) -> Iterator[Stroke]:
 
 def ruler_words(at: Point, letter: float) -> Words:
     """Return what stands below the ruler."""
-    text = f"check ruler, {RULER_MM:g} mm long when printed at full size"
+    text = tr("check ruler, {length:g} mm long when printed at full size", length=RULER_MM)
     return Words((at[0], at[1] - 3.0 * letter), text, letter, Layer.RULER, is_centred=False)

@@ -7,6 +7,7 @@ import yaml
 
 from welds.bench.folders import config_folder
 from welds.errors import FileUnavailableError, InputError, ReferenceDataError, nearest
+from welds.language import figure, tr
 from welds.reference.metals import Metal
 from welds.reference.strict_yaml import YamlMap, read_yaml
 from welds.reference.whole_file import write_whole
@@ -43,7 +44,7 @@ def read_book(path: Path) -> tuple[BrakeK, ...]:
     except ReferenceDataError as error:
         raise FileUnavailableError(str(path), error.problem) from error
     except (KeyError, TypeError, ValueError) as error:
-        problem = f"not as it was written ({error}); mend it or move it away"
+        problem = tr("not as it was written ({error}); mend it or move it away", error=error)
         raise FileUnavailableError(str(path), problem) from error
 
 
@@ -71,10 +72,18 @@ def k_of_brake(path: Path, brake: str, metal: str, thickness_mm: float) -> Brake
             return each
     brakes = sorted({each.brake for each in book})
     if brake not in brakes:
-        allowed = ", ".join(brakes) or "one that a test bend was kept for (--test-bend with --brake keeps it)"
+        allowed = ", ".join(brakes) or tr(
+            "one that a test bend was kept for (--test-bend with --brake keeps it)"
+        )
         raise InputError("brake", brake, allowed, nearest(brake, brakes))
-    tried = ", ".join(f"{each.metal} {each.thickness_mm:g} mm" for each in book if each.brake == brake)
-    raise InputError(f"brake {brake}", f"{metal} {thickness_mm:g} mm", f"{tried}; or bend a test strip")
+    tried = ", ".join(
+        f"{each.metal} {figure(f'{each.thickness_mm:g}')} mm" for each in book if each.brake == brake
+    )
+    raise InputError(
+        tr("brake {brake}", brake=brake),
+        f"{metal} {figure(f'{thickness_mm:g}')} mm",
+        tr("{tried}; or bend a test strip", tried=tried),
+    )
 
 
 def _same_sheet(a: BrakeK, b: BrakeK) -> bool:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from welds.errors import InputError, nearest
 from welds.job.blank_answer import LEAST_K, MOST_K
 from welds.job.lengths import read_length, read_size
+from welds.language import figure, tr
 from welds.physics.bending import LARGEST_ANGLE_DEG, neutral_line_from_test_bend
 from welds.quantities.units import Units
 
@@ -27,8 +28,12 @@ class TestBend:
             self.angle_deg, self.radius_mm, thickness_mm, self.flat_mm, sum(self.legs_mm)
         )
         if not LEAST_K <= k <= MOST_K:
-            allowed = f"measurements that give {LEAST_K} to {MOST_K}: measure strip and legs again, outside"
-            raise InputError("test-bend", f"K = {k:.2f}", allowed)
+            allowed = tr(
+                "measurements that give {least} to {most}: measure strip and legs again, outside",
+                least=LEAST_K,
+                most=MOST_K,
+            )
+            raise InputError("test-bend", figure(f"K = {k:.2f}"), allowed)
         return k
 
 
@@ -42,7 +47,9 @@ def read_test_bend(text: str, units: Units | None) -> TestBend:
         given[name] = value
     missing = [name for name in _FIELDS if name not in given and name != "angle"]
     if missing:
-        raise InputError("test-bend", text, f"{FORM} (missing: {', '.join(missing)})")
+        raise InputError(
+            "test-bend", text, tr("{form} (missing: {names})", form=FORM, names=", ".join(missing))
+        )
     return TestBend(
         read_length(given["flat"], "test-bend flat", units),
         read_size(given["legs"], "test-bend legs", units),
@@ -58,6 +65,9 @@ def read_angle(text: object, field: str) -> float:
     except ValueError:
         angle = 0.0
     if not 0.0 < abs(angle) <= LARGEST_ANGLE_DEG:
-        allowed = f"degrees turned through, up to {LARGEST_ANGLE_DEG:g}; 90 for a square bend"
+        allowed = tr(
+            "degrees turned through, up to {largest:g}; 90 for a square bend",
+            largest=LARGEST_ANGLE_DEG,
+        )
         raise InputError(field, text, allowed)
     return angle

@@ -8,20 +8,21 @@ from math import pi
 from welds.advice.request import Coating, Part, Process
 from welds.errors import InputError
 from welds.job.lengths import read_length
+from welds.language import figure, mark, tr
 from welds.quantities.units import Units
 from welds.reference.metals import Metal
 
 _HOLES = re.compile(r"(.+?)\s*[x\u00d7*]\s*(\d{1,4})")
-HOLES_FORM = 'diameter and number, such as "4 mm x 12", several separated by commas'
-NOT_YOURS = (
-    Part.STEERING_SUSPENSION,
-    Part.TOWING,
-    Part.LIFTING,
-    Part.ROLLOVER,
-    Part.PRESSURE,
-    Part.SEALED_ITEM,
-)
-"""Parts whose failure hurts someone."""
+HOLES_FORM = mark('diameter and number, such as "4 mm x 12", several separated by commas')
+NOT_YOURS = {
+    Part.STEERING_SUSPENSION: mark("steering-suspension"),
+    Part.TOWING: mark("towing"),
+    Part.LIFTING: mark("lifting"),
+    Part.ROLLOVER: mark("rollover"),
+    Part.PRESSURE: mark("pressure"),
+    Part.SEALED_ITEM: mark("sealed-item"),
+}
+"""Parts whose failure hurts someone, by the words they are named with."""
 
 
 class Behind(StrEnum):
@@ -82,11 +83,11 @@ class Damage:
     def __post_init__(self) -> None:
         lost = sum(holes.count * pi * holes.diameter_mm**2 / 4.0 for holes in self.holes)
         if self.largest_mm > min(self.region_mm) or lost > self.area_mm2:
-            given = f"{self.region_mm[0]:g} x {self.region_mm[1]:g} mm"
-            raise InputError("region", given, "a region that the holes fit into")
+            given = figure(f"{self.region_mm[0]:g} x {self.region_mm[1]:g} mm")
+            raise InputError("region", given, tr("a region that the holes fit into"))
         if self.measured_mm is not None and self.measured_mm > 1.25 * self.nominal_mm:
-            allowed = f"at most a quarter over the nominal {self.nominal_mm:g} mm"
-            raise InputError("measured", f"{self.measured_mm:g} mm", allowed)
+            allowed = tr("at most a quarter over the nominal {nominal:g} mm", nominal=self.nominal_mm)
+            raise InputError("measured", figure(f"{self.measured_mm:g} mm"), allowed)
 
 
 def read_holes(text: object, units: Units | None) -> tuple[Holes, ...]:
@@ -96,6 +97,6 @@ def read_holes(text: object, units: Units | None) -> tuple[Holes, ...]:
         match = _HOLES.fullmatch(entry.strip())
         diameter = read_length(match[1], "holes", units) if match else 0.0
         if match is None or not diameter or not int(match[2]):
-            raise InputError("holes", text, HOLES_FORM)
+            raise InputError("holes", text, tr(HOLES_FORM))
         found.append(Holes(diameter, int(match[2])))
     return tuple(found)

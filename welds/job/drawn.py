@@ -7,6 +7,7 @@ from welds.errors import WeldsError
 from welds.job.damage import Damage
 from welds.job.hole_drawing import HoleDrawing, drawing_file, holes_text, read_drawing
 from welds.job.job import Job
+from welds.language import figure, tr
 
 _NEAR_MM = 1.0
 """A region measured by hand may be so much smaller than what was drawn."""
@@ -22,11 +23,17 @@ def read_drawings(job: Job, problems: list[str]) -> dict[str, HoleDrawing]:
         try:
             drawings[work.id] = read_drawing(path)
         except WeldsError as error:
-            problems.append(f"{work.id}: its drawing cannot be read: {error}")
+            problems.append(tr("{task}: its drawing cannot be read: {problem}", task=work.id, problem=error))
             continue
         photo = path.with_name(drawings[work.id].picture)
         if not photo.is_file():
-            problems.append(f"{work.id}: the photo of its drawing, {photo.name}, is not beside the job file")
+            problems.append(
+                tr(
+                    "{task}: the photo of its drawing, {name}, is not beside the job file",
+                    task=work.id,
+                    name=photo.name,
+                )
+            )
         problems += (f"{work.id}: {each}" for each in _differences(drawings[work.id], work.damage))
     return drawings
 
@@ -37,8 +44,11 @@ def _differences(drawing: HoleDrawing, damage: Damage) -> Iterator[str]:
     for holes in damage.holes:
         written[round(holes.diameter_mm, 1)] += holes.count
     if drawn != written:
-        yield f"the drawing has {holes_text(drawing.holes)}, the job file other holes; the file counts"
+        yield tr(
+            "the drawing has {holes}, the job file other holes; the file counts",
+            holes=figure(holes_text(drawing.holes)),
+        )
     taken, region = sorted(drawing.size_mm), sorted(damage.region_mm)
     if any(side > room + _NEAR_MM for side, room in zip(taken, region, strict=True)):
         size = " x ".join(f"{side:.0f}" for side in drawing.size_mm)
-        yield f"the drawn holes take up {size} mm, more than the region in the job file"
+        yield tr("the drawn holes take up {size} mm, more than the region in the job file", size=size)

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from welds.errors import WeldsError
+from welds.language import tr
 
 
 class JobFileError(WeldsError):
@@ -15,5 +16,6 @@ class JobFileError(WeldsError):
         self.line = line
         self.problem = problem
         self.others = tuple(others)
-        more = f" (and {len(others)} more; `welds job check` lists all)" if others else ""
-        super().__init__(f"{file}{f', line {line}' if line else ''}: {problem}{more}")
+        place = tr("{file}, line {line}", file=file, line=line) if line else file
+        more = tr(" (and {number} more; `welds job check` lists all)", number=len(others)) if others else ""
+        super().__init__(f"{place}: {problem}{more}")

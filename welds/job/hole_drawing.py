@@ -7,6 +7,7 @@ from math import dist, isfinite
 from pathlib import Path
 
 from welds.errors import InputError
+from welds.language import tr
 from welds.reference.strict_yaml import YamlMap, read_yaml
 
 Pixel = tuple[float, float]
@@ -85,10 +86,12 @@ def read_drawing(path: Path) -> HoleDrawing:
     top = read_yaml(path, str(path))
     scale, listed = top.get("scale"), top.get("holes")
     if not isinstance(scale, YamlMap) or not isinstance(listed, list):
-        raise InputError(path.name, "something else", "picture, scale and holes, as the Job page writes them")
+        raise InputError(
+            path.name, tr("something else"), tr("picture, scale and holes, as the Job page writes them")
+        )
     start, end = (_point(scale.get(name), path) for name in ("from", "to"))
     if start == end:
-        raise InputError(path.name, "a scale without length", "two points that differ")
+        raise InputError(path.name, tr("a scale without length"), tr("two points that differ"))
     holes = []
     for each in listed:
         found = each if isinstance(each, YamlMap) else YamlMap()
@@ -104,14 +107,14 @@ def _flow(point: Pixel) -> str:
 
 def _point(value: object, path: Path) -> Pixel:
     if not isinstance(value, list) or len(value) != 2:
-        raise InputError(path.name, value, "points such as [120.0, 84.5]")
+        raise InputError(path.name, value, tr("points such as [120.0, 84.5]"))
     return _number(value[0], path), _number(value[1], path)
 
 
 def _above_zero(value: object, path: Path) -> float:
     number = _number(value, path)
     if number <= 0.0:
-        raise InputError(path.name, value, "a length above zero")
+        raise InputError(path.name, value, tr("a length above zero"))
     return number
 
 
@@ -121,5 +124,5 @@ def _number(value: object, path: Path) -> float:
     except ValueError:
         number = float("nan")
     if not isfinite(number):
-        raise InputError(path.name, value, "a number")
+        raise InputError(path.name, value, tr("a number"))
     return number

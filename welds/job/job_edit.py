@@ -8,12 +8,13 @@ import yaml
 from welds.errors import FileUnavailableError, InputError
 from welds.job import yaml_edit
 from welds.job.yaml_edit import Value
+from welds.language import mark, tr
 from welds.reference.whole_file import write_whole
 
 SECTIONS = ("pieces", "joints", "repairs", "steps", "stock")
 LISTS = ("after", "covers", "open_for", "pieces", "coating", "log")
 """Fields that hold several names."""
-_MEND = "a job file that can be read; welds job check says where it cannot"
+_MEND = mark("a job file that can be read; welds job check says where it cannot")
 
 Fields = Mapping[str, str]
 """What a person typed, by field; nothing typed means that the field is not there."""
@@ -35,7 +36,7 @@ def entries_in(text: str) -> dict[str, dict[str, dict[str, str]]]:
     try:
         top = yaml_edit.read(text)
     except (yaml.YAMLError, RecursionError) as error:
-        raise InputError("job file", "no YAML any more", _MEND) from error
+        raise InputError(tr("job file"), tr("no YAML any more"), tr(_MEND)) from error
     found: dict[str, dict[str, dict[str, str]]] = {}
     for section in SECTIONS:
         found[section] = {}
@@ -71,7 +72,7 @@ def without_entry(text: str, section: str, key: str) -> str:
     nodes = yaml_edit.items(yaml_edit.field(yaml_edit.compose(text), section))
     place = next((n for n, node in enumerate(nodes) if _id_of(node) == key), None)
     if place is None:
-        raise InputError(section, key, "an entry of this job")
+        raise InputError(section, key, tr("an entry of this job"))
     kept = {name: value for name, value in before[section].items() if name != key}
     return _checked(yaml_edit.without_item(text, section, place), {**before, section: kept})
 
@@ -80,7 +81,7 @@ def with_holes(text: str, repair: str, holes: str) -> str:
     """Return the text of a job file with other holes in one repair."""
     fields = entries_in(text)["repairs"].get(repair)
     if fields is None or "holes" not in fields:
-        raise InputError("repair", repair, "a repair of this job that has its holes written down")
+        raise InputError("repair", repair, tr("a repair of this job that has its holes written down"))
     return with_entry(text, "repairs", repair, {**fields, "holes": holes})
 
 
@@ -90,7 +91,7 @@ def write_job(path: Path, change: Callable[[str], str]) -> None:
         # Line ends stay as they are, so that nothing but the change changes.
         text = change(path.read_bytes().decode("utf-8"))
     except UnicodeDecodeError as error:
-        raise InputError("job file", path.name, "a UTF-8 text file") from error
+        raise InputError(tr("job file"), path.name, tr("a UTF-8 text file")) from error
     except OSError as error:
         raise FileUnavailableError(str(path), error.strerror or str(error)) from error
     write_whole(path, text)
@@ -99,7 +100,9 @@ def write_job(path: Path, change: Callable[[str], str]) -> None:
 def _checked(text: str, expected: Mapping[str, Mapping[str, Fields]]) -> str:
     """Return the text if it says what was meant, entry by entry."""
     if entries_in(text) != expected:
-        raise InputError("job file", "written in an unusual way", "this change by hand, in a text editor")
+        raise InputError(
+            tr("job file"), tr("written in an unusual way"), tr("this change by hand, in a text editor")
+        )
     return text
 
 
@@ -107,7 +110,7 @@ def _entry(text: str, section: str, key: str) -> yaml.MappingNode:
     for node in yaml_edit.items(yaml_edit.field(yaml_edit.compose(text), section)):
         if isinstance(node, yaml.MappingNode) and _id_of(node) == key:
             return node
-    raise InputError(section, key, "an entry of this job")
+    raise InputError(section, key, tr("an entry of this job"))
 
 
 def _id_of(node: yaml.Node) -> object:

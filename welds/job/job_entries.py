@@ -13,6 +13,7 @@ from welds.job.damage import Behind, Damage, Holes, read_holes
 from welds.job.job import JointWork, Piece, Prices, RepairWork, Step, Stock
 from welds.job.job_fields import LINK_FIELDS, Entry, read_number
 from welds.job.lengths import read_length, read_lengths, read_size, read_thickness
+from welds.language import tr
 from welds.quantities.units import Units
 from welds.reference.metals import Metal, find_metal
 from welds.reference.strict_yaml import YamlMap
@@ -61,17 +62,17 @@ def read_piece(key: str, entry: Entry, setting: Setting) -> Piece | None:
         sheet = _sheet(entry, setting)
     size = entry.read("size", lambda value: read_size(value, "size", setting.units), None)
     if ("size" in entry.found) is ("legs" in entry.found):
-        entry.complain("either size (flat) or legs with angles and radius (folded)")
+        entry.complain(tr("either size (flat) or legs with angles and radius (folded)"))
     if sheet is None:
         return None
     part = _folded(entry, setting, sheet[1]) if "legs" in entry.found else None
     width = entry.read("width", lambda value: read_length(value, "width", setting.units), None)
     if part is not None and not width:
-        entry.complain("width is missing: the side that is not folded")
+        entry.complain(tr("width is missing: the side that is not folded"))
     if part is None and size is None:
         return None
     if {"k", "brake"} <= set(entry.found):
-        entry.complain("k, or the brake whose test bend has it, not both", "k")
+        entry.complain(tr("k, or the brake whose test bend has it, not both"), "k")
     name = entry.text("name", key.replace("-", " "))
     grain = entry.read("grain", lambda value: enum_value(Grain, value, "grain"), Grain.ACROSS)
     return Piece(
@@ -98,7 +99,7 @@ def read_joint(key: str, entry: Entry, setting: Setting) -> JointWork | None:
     if request is None:
         return None
     if request.length_mm is None and request.joint.value != "plug":
-        entry.complain("length is missing: how long the seam is")
+        entry.complain(tr("length is missing: how long the seam is"))
     name = entry.text("name", key.replace("-", " "))
     flags = (entry.flag("closed"), entry.flag("dry_fit"))
     return JointWork(key, name, request, entry.names("pieces"), entry.count("count"), *flags, entry.links())
@@ -157,7 +158,7 @@ def read_prices(entry: Entry, tables: Tables) -> Prices:
 
 def _by_name(value: object, known: list[str]) -> dict[str, float]:
     if not isinstance(value, YamlMap):
-        raise ValueError("'name: price' lines below it")
+        raise ValueError(tr("'name: price' lines below it"))
     for name in value:
         if name not in known:
             raise InputError("name", name, ", ".join(dict.fromkeys(known)), nearest(name, known))
@@ -169,7 +170,7 @@ def _sheet(entry: Entry, setting: Setting) -> tuple[Metal, float] | None:
     given = {name: entry.found.get(name, setting.defaults.get(name)) for name in ("metal", "thickness")}
     for name, value in given.items():
         if value is None:
-            entry.complain(f"{name} is missing, here and in defaults")
+            entry.complain(tr("{name} is missing, here and in defaults", name=name))
     if None in given.values():
         return None
     try:
@@ -197,7 +198,12 @@ def _folded(entry: Entry, setting: Setting, thickness_mm: float) -> FoldedPart |
         radii = radii * len(angles)
     if len(radii) != len(angles):
         entry.complain(
-            f"{len(radii)} radii for {len(angles)} angles; allowed: one for all or one each", "radius"
+            tr(
+                "{radii} radii for {angles} angles; allowed: one for all or one each",
+                radii=len(radii),
+                angles=len(angles),
+            ),
+            "radius",
         )
         return None
     bends = tuple(Bend(abs(angle), radius, angle > 0.0) for angle, radius in zip(angles, radii, strict=True))
@@ -223,5 +229,7 @@ def _request(entry: Entry, fields: Mapping[str, object], setting: Setting) -> Re
 
 def _unknown(name: str, known: Mapping[str, object]) -> str:
     near = nearest(name, known)
-    allowed = ", ".join(known) or "an id from the stock section"
-    return f"{name} is not in stock; allowed: {allowed}" + (f"; nearest: {near}" if near else "")
+    allowed = ", ".join(known) or tr("an id from the stock section")
+    return tr("{name} is not in stock; allowed: {allowed}", name=name, allowed=allowed) + (
+        tr("; nearest: {near}", near=near) if near else ""
+    )

@@ -7,6 +7,7 @@ from typing import TypeVar
 from welds.errors import WeldsError, nearest
 from welds.job.faults import JobFileError
 from welds.job.job import Links
+from welds.language import tr
 from welds.reference.strict_yaml import YamlMap
 
 T = TypeVar("T")
@@ -40,21 +41,26 @@ class Entry:
         for name in self.found:
             if name not in known:
                 near = nearest(name, known)
-                hint = f"; nearest: {near}" if near else ""
-                self.complain(f"unknown field; allowed: {', '.join(known)}{hint}", name)
+                hint = tr("; nearest: {near}", near=near) if near else ""
+                self.complain(
+                    tr("unknown field; allowed: {names}{hint}", names=", ".join(known), hint=hint), name
+                )
 
     def read(self, name: str, read: Callable[[object], T], default: T, *, is_needed: bool = False) -> T:
         """Return a field's value, or the default where it is missing or a fault."""
         if name not in self.found:
             if is_needed:
-                self.complain(f"{name} is missing")
+                self.complain(tr("{name} is missing", name=name))
             return default
         try:
             return read(self.found[name])
         except WeldsError as error:
             self.complain(str(error), name)
         except ValueError as error:
-            self.complain(f"{self.found[name]!s:.60} is not usable; allowed: {error}", name)
+            self.complain(
+                tr("{given!s:.60} is not usable; allowed: {allowed}", given=self.found[name], allowed=error),
+                name,
+            )
         return default
 
     def text(self, name: str, default: str = "") -> str:
@@ -95,21 +101,25 @@ def entries(file: str, top: YamlMap, section: str, faults: list[JobFileError]) -
     if not isinstance(found, list):
         faults.append(
             JobFileError(
-                file, f"{section}: expected a list of entries, each with '- id:'", top.line_of[section]
+                file,
+                tr("{section}: expected a list of entries, each with '- id:'", section=section),
+                top.line_of[section],
             )
         )
         return []
     read = []
     for number, each in enumerate(found, 1):
         if not isinstance(each, YamlMap):
-            problem = f"{section}[{number}]: expected 'name: value' lines with an id"
+            problem = tr(
+                "{section}[{number}]: expected 'name: value' lines with an id", section=section, number=number
+            )
             faults.append(JobFileError(file, problem, top.line_of[section]))
             continue
         key = each.get("id")
         where = f"{section}.{key}" if isinstance(key, str) else f"{section}[{number}]"
         entry = Entry(file, where, each, faults)
         if not isinstance(key, str) or not _ID.fullmatch(key):
-            problem = "id: small letters, digits and dashes are allowed, such as front-panel"
+            problem = tr("id: small letters, digits and dashes are allowed, such as front-panel")
             entry.complain(problem, "id" if key else None)
             continue
         read.append((key, entry))
@@ -119,13 +129,13 @@ def entries(file: str, top: YamlMap, section: str, faults: list[JobFileError]) -
 def read_number(value: object) -> float:
     """Return a plain number, zero or above."""
     if not isinstance(value, str) or not _NUMBER.fullmatch(value):
-        raise ValueError("a number such as 12.50")
+        raise ValueError(tr("a number such as 12.50"))
     return float(value)
 
 
 def _text(value: object) -> str:
     if not isinstance(value, str):
-        raise ValueError("a few words")
+        raise ValueError(tr("a few words"))
     return value
 
 
@@ -142,12 +152,12 @@ def _count(value: object) -> int:
         or not value.isdigit()
         or not 1 <= int(value) <= _MOST
     ):
-        raise ValueError(f"a whole number from 1 to {_MOST}")
+        raise ValueError(tr("a whole number from 1 to {most}", most=_MOST))
     return int(value)
 
 
 def _names(value: object) -> tuple[str, ...]:
     listed: Sequence[object] = value if isinstance(value, list) else [value]
     if not all(isinstance(each, str) and each for each in listed):
-        raise ValueError("ids in brackets, such as [front, back]")
+        raise ValueError(tr("ids in brackets, such as [front, back]"))
     return tuple(str(each) for each in listed)

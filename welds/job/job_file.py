@@ -19,6 +19,7 @@ from welds.job.job_entries import (
     read_stock,
 )
 from welds.job.job_fields import Entry, entries
+from welds.language import tr
 from welds.quantities.units import Units
 from welds.reference.strict_yaml import YamlMap, parse_yaml, read_yaml
 from welds.reference.tables import Tables
@@ -42,7 +43,7 @@ def read_job(path: Path, tables: Tables) -> tuple[Job | None, list[JobFileError]
     """Return the job as far as it can be read, and every fault, by line."""
     file = str(path)
     if not path.is_file():
-        raise FileUnavailableError(file, "is not there, or is not a file")
+        raise FileUnavailableError(file, tr("is not there, or is not a file"))
     try:
         return _read(file, read_yaml(path, file), tables)
     except ReferenceDataError as error:
@@ -70,7 +71,7 @@ def _job(file: str, top: YamlMap, tables: Tables, faults: list[JobFileError]) ->
     head.refuse_unknown(_TOP)
     name = head.text("job")
     if not name:
-        head.complain("job is missing: the name of the job")
+        head.complain(tr("job is missing: the name of the job"))
     units: Units | None = head.read("units", lambda value: enum_value(Units, value, "units"), None)
     defaults = _section(file, top, "defaults", faults)
     defaults.refuse_unknown(field for field in FIELDS if field != "length")
@@ -110,7 +111,11 @@ def _each(
 def _section(file: str, top: YamlMap, name: str, faults: list[JobFileError]) -> Entry:
     found = top.get(name, YamlMap())
     if not isinstance(found, YamlMap):
-        faults.append(JobFileError(file, f"{name}: expected 'name: value' lines below it", top.line_of[name]))
+        faults.append(
+            JobFileError(
+                file, tr("{name}: expected 'name: value' lines below it", name=name), top.line_of[name]
+            )
+        )
         found = YamlMap()
     return Entry(file, name, found, faults)
 
@@ -125,18 +130,21 @@ def _check_names(file: str, top: YamlMap, faults: list[JobFileError]) -> None:
     for _, key, entry in found:
         entry.faults = faults
         if times[key] > 1:
-            entry.complain("this id comes twice in the file", "id")
+            entry.complain(tr("this id comes twice in the file"), "id")
         for link in ("after", "covers", "open_for", "pieces"):
             known = pieces if link == "pieces" else tasks
             for name in _listed(entry.found.get(link)):
                 if name not in known:
                     near = nearest(name, known)
-                    hint = f"; nearest: {near}" if near else ""
+                    hint = tr("; nearest: {near}", near=near) if near else ""
                     entry.complain(
-                        f"{name} is no {'piece' if link == 'pieces' else 'task'} of this job{hint}", link
+                        tr("{name} is no piece of this job{hint}", name=name, hint=hint)
+                        if link == "pieces"
+                        else tr("{name} is no task of this job{hint}", name=name, hint=hint),
+                        link,
                     )
                 elif name == key:
-                    entry.complain(f"{name} names itself", link)
+                    entry.complain(tr("{name} names itself", name=name), link)
 
 
 def _listed(value: object) -> list[str]:

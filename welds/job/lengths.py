@@ -3,6 +3,7 @@
 import re
 
 from welds.errors import InputError
+from welds.language import tr
 from welds.quantities.length import Limits, ParsedLength, parse_length
 from welds.quantities.units import Units
 from welds.reference.gauges import gauge_thickness_mm
@@ -30,10 +31,10 @@ def read_size(text: object, field: str, units: Units | None) -> tuple[float, flo
     """Return both sides of a size such as 120 x 80 mm."""
     sides = _same_unit(_CROSS.split(str(text).strip()))
     if len(sides) != 2:
-        raise InputError(field, text, "two lengths with an x between, such as 120 x 80 mm")
+        raise InputError(field, text, tr("two lengths with an x between, such as 120 x 80 mm"))
     first, second = (read_length(side, field, units) for side in sides)
     if not (first > 0.0 and second > 0.0):
-        raise InputError(field, text, "two lengths above zero")
+        raise InputError(field, text, tr("two lengths above zero"))
     return first, second
 
 

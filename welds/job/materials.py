@@ -9,6 +9,7 @@ from welds.advice.setting import Purchase
 from welds.job.amounts import Amounts, rod_length_m, total, use
 from welds.job.job import Prices
 from welds.job.setups import SetUp
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.fillers import Filler
 from welds.reference.shielding import Gas
@@ -155,13 +156,17 @@ def _costs(
     prices: Prices,
 ) -> tuple[list[CostLine], list[str]]:
     parts: list[tuple[str, Band, float | None]] = [
-        (f"filler {each.filler}", each.kg, prices.filler_kg.get(each.filler)) for each in fillers
+        (tr("filler {filler}", filler=each.filler), each.kg, prices.filler_kg.get(each.filler))
+        for each in fillers
     ]
-    parts += [(f"gas {each.gas}", each.litres.scaled(0.001), prices.gas_m3.get(each.gas)) for each in gases]
     parts += [
-        ("discs", discs, prices.disc),
-        ("power", energy, prices.power_kwh),
-        ("time at the bench", bench.scaled(1.0 / 3600.0), prices.labour_h),
+        (tr("gas {gas}", gas=each.gas), each.litres.scaled(0.001), prices.gas_m3.get(each.gas))
+        for each in gases
+    ]
+    parts += [
+        (tr("discs"), discs, prices.disc),
+        (tr("power"), energy, prices.power_kwh),
+        (tr("time at the bench"), bench.scaled(1.0 / 3600.0), prices.labour_h),
     ]
     costs = []
     for what, amount, price in parts:

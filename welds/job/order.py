@@ -7,6 +7,7 @@ from graphlib import CycleError, TopologicalSorter
 
 from welds.errors import InputError
 from welds.job.job import Job, JointWork, Piece, RepairWork, Step, Task
+from welds.language import tr
 
 _DRY_FIT = "dry-fit-"
 _RANKS: Mapping[type, int] = {Piece: 0, RepairWork: 1, JointWork: 2, Step: 3}
@@ -39,7 +40,7 @@ def ordered(job: Job) -> tuple[Turn, ...]:
     """Return every task in its turn, or raise InputError with the names of a circle."""
     names = {task.id: task.name for task in job.tasks}
     names |= {
-        _DRY_FIT + joint.id: f"fit {joint.name} together dry, mark, take apart"
+        _DRY_FIT + joint.id: tr("fit {name} together dry, mark, take apart", name=joint.name)
         for joint in job.joints
         if joint.needs_dry_fit
     }
@@ -77,17 +78,21 @@ def _needs(job: Job, names: Iterable[str]) -> dict[str, tuple[Need, ...]]:
 
     for task in job.tasks:
         for first in task.links.covers:
-            note(task.id, first, f"{task.id} covers it up")
+            note(task.id, first, tr("{task} covers it up", task=task.id))
         for later in task.links.open_for:
-            note(later, task.id, f"{later} closes the access to {task.id}")
+            note(later, task.id, tr("{later} closes the access to {task}", later=later, task=task.id))
         for first in task.links.after:
-            note(task.id, first, "said to come first")
+            note(task.id, first, tr("said to come first"))
     for joint in job.joints:
         fit = _DRY_FIT + joint.id if joint.needs_dry_fit else None
         for piece in joint.pieces:
-            note(fit or joint.id, piece, "has to be cut before it is fitted" if fit else "has to be cut")
+            note(
+                fit or joint.id,
+                piece,
+                tr("has to be cut before it is fitted") if fit else tr("has to be cut"),
+            )
         if fit:
-            note(joint.id, fit, "welded only after a dry fit")
+            note(joint.id, fit, tr("welded only after a dry fit"))
     return {key: tuple(each.values()) for key, each in found.items()}
 
 
@@ -108,7 +113,7 @@ def _sorted(
     except CycleError as error:
         circle = [str(each) for each in error.args[1]]
         raise InputError(
-            "order", " before ".join(circle), "no circle: take one of these links out"
+            "order", tr(" before ").join(circle), tr("no circle: take one of these links out")
         ) from error
     ready: list[tuple[tuple[int, int], str]] = []
     while sorter.is_active():

@@ -21,6 +21,7 @@ from welds.job.past import Past
 from welds.job.repair import RepairAnswer, decide_repair
 from welds.job.setups import SetUp, set_ups
 from welds.job.tack_plan import TackPlan, plan_tacks
+from welds.language import tr
 from welds.logbook.entry import Entry
 from welds.reference.metals import find_metal
 from welds.reference.tables import Tables
@@ -70,7 +71,9 @@ def plan_job(job: Job, tables: Tables, equipment: Equipment = GENERIC, past: Pas
     amounts = {}
     for each in found:
         if each.card is None:
-            problems += [f"{joint.id}: no card: {each.problem}" for joint in each.joints]
+            problems += [
+                tr("{task}: no card: {problem}", task=joint.id, problem=each.problem) for joint in each.joints
+            ]
             continue
         for joint in each.joints:
             starts = len(tacks[joint.id].runs) if joint.id in tacks else 1
@@ -123,16 +126,16 @@ def _blanks(job: Job, tables: Tables, problems: list[str]) -> dict[str, BlankAns
                 is_along_grain=piece.is_along_grain,
             )
         except WeldsError as error:
-            problems.append(f"{piece.id}: no blank: {error}")
+            problems.append(tr("{task}: no blank: {problem}", task=piece.id, problem=error))
     return blanks
 
 
 def _k_of(piece: Piece) -> tuple[float | None, str]:
     """Return the K that is known, and from what: stated, or kept of a test bend on the person's own brake."""
     if not piece.brake:
-        return piece.known_k, "given"
+        return piece.known_k, ""
     kept = k_of_brake(book_file(), piece.brake, in_temper(piece.metal), piece.thickness_mm)
-    return kept.k, f"test bend on {piece.brake}"
+    return kept.k, tr("test bend on {brake}", brake=piece.brake)
 
 
 def _tacks(joint: JointWork, tables: Tables) -> TackPlan:
@@ -153,7 +156,10 @@ def _sheets(job: Job, blanks: Mapping[str, BlankAnswer], problems: list[str]) ->
         if flats:
             used, left_over = nest(stock, flats)
             sheets += used
-            problems += [f"{piece}: no room on {stock.id}" for piece in dict.fromkeys(left_over)]
+            problems += [
+                tr("{piece}: no room on {sheet}", piece=piece, sheet=stock.id)
+                for piece in dict.fromkeys(left_over)
+            ]
     return tuple(sheets)
 
 
@@ -175,7 +181,7 @@ def _not_logged(job: Job, past: Past) -> Iterator[str]:
     for task in job.tasks:
         for word in task.links.log:
             if word in past.logged and past.logged[word] is None:
-                yield f"{task.id}: the log has no entry {word}"
+                yield tr("{task}: the log has no entry {word}", task=task.id, word=word)
 
 
 def _cautions(found: tuple[SetUp, ...], repairs: Mapping[str, RepairAnswer]) -> tuple[Caution, ...]:

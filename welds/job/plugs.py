@@ -9,6 +9,7 @@ from welds.errors import WeldsError
 from welds.job.bench_cards import BenchCards
 from welds.job.damage import Behind, Damage
 from welds.job.repair_records import rule
+from welds.language import tr
 from welds.reference.basis import Basis
 from welds.reference.settings import PlugHole, PlugRule
 from welds.reference.tables import Tables
@@ -47,19 +48,19 @@ def plan_plugs(bench: BenchCards, damage: Damage) -> tuple[PlugPlan | None, str]
     """Return the plan, or None and why there is no plug for this sheet on this bench."""
     tables = bench.tables
     if not bench.does(Process.MIG):
-        return None, "holes are filled by MIG, and no machine on the bench does that"
+        return None, tr("holes are filled by MIG, and no machine on the bench does that")
     thickness = damage.thickness_mm
     coatings, part = damage.coatings, damage.part
     request = Request(Process.MIG, damage.metal.id, thickness, Joint.PLUG, coatings=coatings, part=part)
     try:
         card = bench.card(request)
     except WeldsError as error:
-        return None, f"no figures for filling a hole in this sheet: {error}"
+        return None, tr("no figures for filling a hole in this sheet: {problem}", problem=error)
     settings = card.settings
     amps, volts, seconds = (settings[name].figure.start for name in ("current", "voltage", "plug_time"))
     clean, filled = rule(tables, "clean-metal"), rule(tables, "filled-hole-limit")
     drill = damage.largest_mm + clean.value
-    limit, basis, source, onto = filled.value, filled.basis, filled.source_id, "with a bar behind"
+    limit, basis, source, onto = filled.value, filled.basis, filled.source_id, tr("with a bar behind")
     hole = _sheet_hole(tables, damage.metal.family, thickness)
     if damage.behind is Behind.SOUND and hole is not None:
         assert hole.hole_min_mm is not None
@@ -67,7 +68,7 @@ def plan_plugs(bench: BenchCards, damage: Damage) -> tuple[PlugPlan | None, str]
         limit = max(limit, hole.hole_max_mm or hole.hole_min_mm)
         if limit > filled.value:
             basis, source = hole.basis, hole.source_id
-        onto = "onto the sheet behind"
+        onto = tr("onto the sheet behind")
     spacing = next(row for row in tables.records(PlugRule) if row.topic == "spacing")
     fill = seconds * (drill / settings["plug_hole"].figure.start) ** 2
     count = damage.count

@@ -10,6 +10,7 @@ from welds.job.hole_drawing import HoleDrawing
 from welds.job.patch import PatchPlan
 from welds.job.plan_drawing import Layer, Picture, PlanDrawing, Point, Stroke, Words, rectangle
 from welds.job.repair import Choice, RepairAnswer
+from welds.language import tr
 
 _LETTERS = 42.0
 """The longer side is so many letters long."""
@@ -41,7 +42,7 @@ def draw_repair(
     strokes = [*_grid(middle, reach, grid_mm)] if drawing is None else []
     strokes += [_circle(at, diameter / 2.0, Layer.SECTION) for at, diameter in holes]
     strokes.append(_around(middle, damage.region_mm, Layer.CURVE))
-    notes = [f"region {_size(damage.region_mm, length_text)} (dotted)"]
+    notes = [tr("region {size} (dotted)", size=_size(damage.region_mm, length_text))]
     words: list[Words] = []
     if answer.choice is Choice.PATCH:
         seam = _Seam(middle, patch)
@@ -51,12 +52,12 @@ def draw_repair(
     elif answer.choice is Choice.PLUG and answer.plug is not None:
         drill = answer.plug.drill_mm
         strokes += [_circle(at, drill / 2.0, Layer.OUTLINE) for at, _ in holes]
-        notes.append(f"drill each hole to {length_text(drill)}")
+        notes.append(tr("drill each hole to {diameter}", diameter=length_text(drill)))
         if drawing is not None:
             words += _turns(holes, damage, drill, letter)
-            notes.append("fill them in the order of the numbers")
+            notes.append(tr("fill them in the order of the numbers"))
     if drawing is None:
-        notes.append("holes spread evenly: their places were not drawn")
+        notes.append(tr("holes spread evenly: their places were not drawn"))
     foot = middle[1] - reach[1]
     words += [
         Words((middle[0] - reach[0], foot - 2.0 * letter * row), line, letter, Layer.NOTE, is_centred=False)
@@ -154,10 +155,18 @@ def _turns(holes: Sequence[Hole], damage: Damage, drill: float, letter: float) -
 
 
 def _patch_notes(patch: PatchPlan, length_text: LengthText) -> Iterator[str]:
-    yield f"cut out {_size(patch.cut_mm, length_text)}, corners {length_text(patch.corner_radius_mm)}"
-    lap = f"{length_text(patch.lap_mm)} over the edge (dashed)" if patch.lap_mm else "ground to fit"
-    yield f"patch {_size(patch.blank_mm, length_text)}, {lap}"
-    yield "tacks outside, runs inside, by number in their order"
+    yield tr(
+        "cut out {size}, corners {radius}",
+        size=_size(patch.cut_mm, length_text),
+        radius=length_text(patch.corner_radius_mm),
+    )
+    lap = (
+        tr("{lap} over the edge (dashed)", lap=length_text(patch.lap_mm))
+        if patch.lap_mm
+        else tr("ground to fit")
+    )
+    yield tr("patch {size}, {lap}", size=_size(patch.blank_mm, length_text), lap=lap)
+    yield tr("tacks outside, runs inside, by number in their order")
 
 
 def _size(sides: tuple[float, float], length_text: LengthText) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from welds.job.plan_drawing import Layer, PlanDrawing, Stroke, Words, rectangle
 from welds.job.tack_plan import TackPlan
+from welds.language import tr
 
 _WIDTH = 170.0
 _SHEET = 14.0
@@ -29,7 +30,7 @@ def draw_tacks(name: str, plan: TackPlan) -> PlanDrawing:
             start, end = run.start_mm * scale, run.end_mm * scale
             strokes += _arrow(start, end, -_SHEET / 2.0)
             words.append(Words(((start + end) / 2.0, -_SHEET + 1.5), str(number), _LETTER, Layer.BEND))
-    far_end = "back at the start" if plan.is_closed else f"{plan.length_mm:.0f} mm"
+    far_end = tr("back at the start") if plan.is_closed else f"{plan.length_mm:.0f} mm"
     words += [
         Words((0.0, -_SHEET - 4.5), "0", _LETTER, Layer.DIMENSION),
         Words((_WIDTH, -_SHEET - 4.5), far_end, _LETTER, Layer.DIMENSION),

@@ -7,6 +7,7 @@ from math import ceil
 
 from welds.advice.request import Joint
 from welds.job.repair_records import RunLength, Shrinkage
+from welds.language import mark, tr
 from welds.reference.basis import Basis, weakest
 from welds.reference.heat_limits import Tack
 from welds.reference.tables import Tables
@@ -20,16 +21,24 @@ _SHORT = 2
 """A seam of this many runs or fewer is welded in one go, away from the middle of the part."""
 
 PULLS = {
-    Joint.BUTT: "The gap closes ahead of the torch: wedge it or set it wider at the far end, and lay"
-    " weights on both sides of the seam.",
-    Joint.TEE: "The upright leans towards the first bead: prop it square, tack both sides in turn, weld them"
-    " by turns.",
-    Joint.LAP: "The upper edge lifts between tacks: clamp or weight it down beside each one.",
-    Joint.OUTSIDE_CORNER: "The bead sits outside and opens the corner: hold it square from inside with a"
-    " block until every run is cold.",
-    Joint.INSIDE_CORNER: "The bead sits inside and closes the corner: hold it square, or a degree open.",
-    Joint.EDGE: "Both edges bow along the seam: clamp them to something straight.",
-    Joint.PLUG: "The sheet dishes round each plug: do opposite plugs by turns, and let each cool.",
+    Joint.BUTT: mark(
+        "The gap closes ahead of the torch: wedge it or set it wider at the far end, and lay"
+        " weights on both sides of the seam."
+    ),
+    Joint.TEE: mark(
+        "The upright leans towards the first bead: prop it square, tack both sides in turn, weld them"
+        " by turns."
+    ),
+    Joint.LAP: mark("The upper edge lifts between tacks: clamp or weight it down beside each one."),
+    Joint.OUTSIDE_CORNER: mark(
+        "The bead sits outside and opens the corner: hold it square from inside with a"
+        " block until every run is cold."
+    ),
+    Joint.INSIDE_CORNER: mark(
+        "The bead sits inside and closes the corner: hold it square, or a degree open."
+    ),
+    Joint.EDGE: mark("Both edges bow along the seam: clamp them to something straight."),
+    Joint.PLUG: mark("The sheet dishes round each plug: do opposite plugs by turns, and let each cool."),
 }
 """What happens to the parts, by joint; shop practice."""
 _BUTT_LIKE = (Joint.BUTT, Joint.EDGE, Joint.OUTSIDE_CORNER)
@@ -101,7 +110,7 @@ def plan_tacks(
         tuple(places),
         size,
         runs,
-        PULLS[joint],
+        tr(PULLS[joint]),
         across,
         along,
         weakest([Basis.PRACTICE, *(row.basis for row in rows)]),

@@ -7,6 +7,7 @@ from math import log
 from sqlalchemy import Connection, literal, select, union_all
 
 from welds.advice.request import Joint, Request
+from welds.language import mark
 from welds.logbook.entry import Entry
 from welds.logbook.entry_table import entries_by_number
 from welds.logbook.logbook import Logbook
@@ -16,7 +17,7 @@ from welds.logbook.values import values_in
 from welds.reference.metals import find_metal
 from welds.reference.tables import Tables
 
-STATED = (
+STATED = mark(
     "distance: 1 for every quarter that one sheet is thicker than the other, 1 for another kind of joint"
     " (half of it among fillets), half for another position, 3 for another family of metal; another process"
     " is never alike"

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from sqlalchemy import Connection, delete, func, insert, select
 
 from welds.errors import InputError, nearest
+from welds.language import tr
 from welds.logbook.conditions import conditions, looked_through
 from welds.logbook.entry import Entry
 from welds.logbook.entry_table import entries_by_number
@@ -43,7 +44,7 @@ def page(
     if sort not in SORTS:
         raise InputError("sort", sort, ", ".join(SORTS), nearest(sort, SORTS))
     if offset < 0 or not 1 <= limit <= MOST_AT_ONCE:
-        raise InputError("limit", limit, f"1 to {MOST_AT_ONCE}, from an offset of 0 on")
+        raise InputError("limit", limit, tr("1 to {most}, from an offset of 0 on", most=MOST_AT_ONCE))
     column = entries.c["made_on" if sort == "made_at" else sort]
 
     def work(connection: Connection) -> list[Entry]:
@@ -78,7 +79,7 @@ def values_of(log: Logbook, field: str, limit: int = 200) -> list[str]:
 def save_filter(log: Logbook, name: str, wanted: Filter) -> None:
     """Keep a filter under a name; one of that name is replaced."""
     if not 1 <= len(name.strip()) <= 80:
-        raise InputError("filter", name, "a name of 1 to 80 characters")
+        raise InputError("filter", name, tr("a name of 1 to 80 characters"))
     row = {"name": name.strip(), "filter": json.dumps(wanted.as_json())}
 
     def work(connection: Connection) -> None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from sqlalchemy import Connection, insert, select
 
 from welds.errors import InputError
+from welds.language import tr
 from welds.logbook.entry import Entry, Photo
 from welds.logbook.rows import entry_of, row_of
 from welds.logbook.schema import changes
@@ -58,7 +59,7 @@ def change_of(connection: Connection, token: str) -> Change:
     """Return the change, or raise InputError."""
     row = connection.execute(select(changes).where(changes.c.token == token)).mappings().one_or_none()
     if row is None:
-        raise InputError("undo", token, "the token that a change was answered with")
+        raise InputError("undo", token, tr("the token that a change was answered with"))
     kept = json.loads(row["before"]) if row["before"] else None
     if isinstance(kept, list):
         return Change(token, row["what"], "", 0, None, tuple(kept))

@@ -6,6 +6,7 @@ from typing import Any
 
 from sqlalchemy import Connection, func, select
 
+from welds.language import tr
 from welds.logbook.health import damage_of
 from welds.logbook.logbook import Logbook
 from welds.logbook.ring import backups_of
@@ -37,14 +38,21 @@ class State:
 
     def lines(self) -> Iterator[str]:
         """Yield it in words."""
-        yield f"{self.log} (tables at {self.version})"
-        yield f"damaged: {self.damage}" if self.damage else "whole"
-        yield f"{self.entries} welds, {self.photos} pictures"
+        yield tr("{log} (tables at {version})", log=self.log, version=self.version)
+        yield tr("damaged: {damage}", damage=self.damage) if self.damage else tr("whole")
+        yield tr("{welds} welds, {pictures} pictures", welds=self.entries, pictures=self.photos)
         if self.photos_missing:
-            yield f"{self.photos_missing} pictures are missing; a backup may hold them"
+            yield tr(
+                "{pictures} pictures are missing; a backup may hold them",
+                pictures=self.photos_missing,
+            )
         if self.waiting:
-            yield f"{self.waiting} welds wait on this computer to go in"
-        yield f"{self.backups} dated backups" + (f", newest {self.newest_backup}" if self.backups else "")
+            yield tr("{welds} welds wait on this computer to go in", welds=self.waiting)
+        yield (
+            tr("{backups} dated backups, newest {name}", backups=self.backups, name=self.newest_backup)
+            if self.backups
+            else tr("{backups} dated backups", backups=self.backups)
+        )
 
 
 def check_log(log: Logbook) -> State:

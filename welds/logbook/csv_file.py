@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 from welds.errors import InputError
+from welds.language import tr
 from welds.logbook.entry import Entry, Value
 from welds.logbook.fields import entry_json
 from welds.logbook.settings import build_kinds
@@ -44,12 +45,20 @@ def read_csv(text: str) -> Iterator[tuple[int, Mapping[str, Any]]]:
         head = next(lines, [])
         unknown = [name for name in head if name not in PLAIN and not name.startswith(_SETTING)]
         if unknown or "process" not in head:
-            raise InputError("CSV", (unknown or head or ["nothing"])[0], f"the columns {', '.join(PLAIN)}")
+            raise InputError(
+                "CSV",
+                (unknown or head or [tr("nothing")])[0],
+                tr("the columns {names}", names=", ".join(PLAIN)),
+            )
         for cells in lines:
             if any(cells):
                 yield lines.line_num, _fields(head, cells)
     except csv.Error as error:
-        raise InputError("CSV", f"line {lines.line_num}: {error}", "comma-separated values, UTF-8") from error
+        raise InputError(
+            "CSV",
+            tr("line {line}: {problem}", line=lines.line_num, problem=error),
+            tr("comma-separated values, UTF-8"),
+        ) from error
 
 
 def _line(cells: Iterable[str]) -> str:

@@ -5,6 +5,7 @@ from collections.abc import Iterable, Sequence
 from sqlalchemy import Connection, RowMapping, delete, insert, select, update
 
 from welds.errors import InputError
+from welds.language import tr
 from welds.logbook.entry import Entry, Photo
 from welds.logbook.rows import entry_of, row_of
 from welds.logbook.schema import entries, photos
@@ -48,9 +49,9 @@ def find_entry(connection: Connection, name: str | int) -> Entry:
     elif len(word) >= 6 and set(word) <= set("0123456789abcdef-"):
         rows = connection.execute(query.where(entries.c.uid.startswith(word)).limit(2)).mappings().all()
     else:
-        raise InputError("entry", name, "a number from the list, or the first six characters of its uid")
+        raise InputError("entry", name, tr("a number from the list, or the first six characters of its uid"))
     if len(rows) != 1:
-        raise InputError("entry", name, "an entry of this log; welds log list shows them")
+        raise InputError("entry", name, tr("an entry of this log; welds log list shows them"))
     return with_photos(connection, rows)[0]
 
 
@@ -58,7 +59,7 @@ def one_entry(connection: Connection, number: int | None) -> Entry:
     """Return the entry with this number, or raise InputError."""
     row = connection.execute(select(entries).where(entries.c.number == number)).mappings().one_or_none()
     if row is None:
-        raise InputError("entry", number, "an entry of this log; it may have been removed meanwhile")
+        raise InputError("entry", number, tr("an entry of this log; it may have been removed meanwhile"))
     return with_photos(connection, [row])[0]
 
 

@@ -8,6 +8,7 @@ from typing import TextIO
 from sqlalchemy import Connection
 
 from welds.errors import InputError
+from welds.language import tr
 from welds.logbook.csv_file import csv_lines
 from welds.logbook.entry import Entry
 from welds.logbook.entry_table import all_entries
@@ -23,7 +24,7 @@ def export_file(log: Logbook, file: Path, tables: Tables) -> int:
     """Write every entry to the file, the form by its ending; return how many there are."""
     form = file.suffix.lower().removeprefix(".")
     if form not in FORMS:
-        raise InputError("export", file.name, "a file ending in .csv or .json")
+        raise InputError("export", file.name, tr("a file ending in .csv or .json"))
     with whole_file(file) as whole:
         out = io.TextIOWrapper(whole, encoding="utf-8", newline="")
         count = export_text(log, out, form, tables)

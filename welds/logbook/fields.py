@@ -10,6 +10,7 @@ from welds.advice.evidence import Outcome
 from welds.advice.request import Request
 from welds.advice.validate import enum_value, request_from_fields
 from welds.errors import InputError, nearest
+from welds.language import tr
 from welds.logbook.entry import Entry, Photo
 from welds.logbook.settings import read_settings, whole
 from welds.logbook.texts import read_text
@@ -54,7 +55,7 @@ def read_entry(fields: Mapping[str, object], tables: Tables, default_units: Unit
     given = _given(fields)
     for field in ("settings", "outcome"):
         if field not in given:
-            raise InputError(field, "nothing", "settings and outcome (worked-well, worked, failed)")
+            raise InputError(field, tr("nothing"), tr("settings and outcome (worked-well, worked, failed)"))
     asked = {name: given[name] for name in _OF_REQUEST if name in given}
     request = request_from_fields(asked, tables, default_units)
     kept, new = _photos(given.get("photos", ()))
@@ -94,7 +95,7 @@ def changed_entry(
     fields = entry_json(entry)
     for name, value in changes.items():
         if name == "uid" and value != entry.uid:
-            raise InputError("uid", value, "unchanged: it names the entry for ever")
+            raise InputError("uid", value, tr("unchanged: it names the entry for ever"))
         for twin in (f"{name}_mm", name.removesuffix("_mm")):
             if twin != name:
                 fields.pop(twin, None)
@@ -165,7 +166,7 @@ def _uid(value: object) -> str:
     try:
         return str(uuid.UUID(str(value)))
     except ValueError as error:
-        raise InputError("uid", value, "a UUID, or nothing for a new entry") from error
+        raise InputError("uid", value, tr("a UUID, or nothing for a new entry")) from error
 
 
 def _faults(value: object, tables: Tables) -> tuple[str, ...]:
@@ -180,7 +181,7 @@ def _photos(value: object) -> tuple[tuple[Photo, ...], tuple[NewPhoto, ...]]:
         if isinstance(each, Mapping) and isinstance(each.get("sha256"), str):
             sha256 = each["sha256"].lower()
             if len(sha256) != 64 or set(sha256) - set("0123456789abcdef"):
-                raise InputError("photos", sha256, "the SHA-256 of a picture: 64 hexadecimal digits")
+                raise InputError("photos", sha256, tr("the SHA-256 of a picture: 64 hexadecimal digits"))
             name = read_text(each.get("name", ""), "photo name", 255)
             file = each.get("file")
             if isinstance(file, str) and Path(file).is_file():
@@ -190,5 +191,5 @@ def _photos(value: object) -> tuple[tuple[Photo, ...], tuple[NewPhoto, ...]]:
         elif isinstance(each, str | Path):
             new.append(NewPhoto(Path(each)))
         else:
-            raise InputError("photos", each, 'names of picture files, or {"name": ..., "sha256": ...}')
+            raise InputError("photos", each, tr('names of picture files, or {"name": ..., "sha256": ...}'))
     return tuple(dict.fromkeys(kept)), tuple(new)

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from welds.errors import InputError
+from welds.language import tr
 from welds.logbook.filters import Filter
 from welds.quantities.length import parse_length
 from welds.quantities.typed import read_typed
@@ -56,7 +57,7 @@ def _length(text: str | None, name: str, units: Units | None) -> float | None:
 def _current(text: str | None, name: str) -> float | None:
     if text is None:
         return None
-    allowed = "amperes, as in 80"
+    allowed = tr("amperes, as in 80")
     typed = read_typed(text, name, allowed)
     if typed.value < 0.0 or typed.unit.upper() not in ("", "A"):
         raise InputError(name, text, allowed)

@@ -5,6 +5,7 @@ from pathlib import Path
 from sqlalchemy import Connection
 
 from welds.errors import LogbookUnavailableError
+from welds.language import tr
 from welds.logbook.offers import CHOOSE, OPEN_READ_ONLY, RESTORE, TRY_AGAIN
 from welds.logbook.places import Place
 from welds.logbook.ring import backups_of
@@ -24,21 +25,21 @@ def check_file(place: Place) -> None:
     path = place.path
     try:
         if path.is_dir():
-            raise LogbookUnavailableError(place.name, "this is a folder, not a log", (CHOOSE,))
+            raise LogbookUnavailableError(place.name, tr("this is a folder, not a log"), (CHOOSE,))
         start = _start(path) if path.exists() else b""
     except OSError as error:
         raise LogbookUnavailableError(place.name, _reason(error), (TRY_AGAIN, CHOOSE)) from error
     if start == b"":
         newest = next(iter(backups_of(place)), None)
         if newest is not None:
-            what = "is empty" if path.exists() else "is missing"
-            raise LogbookUnavailableError(
-                place.name,
-                f"the log {what}, but backups are there (newest: {newest.name})",
-                (RESTORE, CHOOSE),
+            problem = (
+                tr("the log is empty, but backups are there (newest: {name})", name=newest.name)
+                if path.exists()
+                else tr("the log is missing, but backups are there (newest: {name})", name=newest.name)
             )
+            raise LogbookUnavailableError(place.name, problem, (RESTORE, CHOOSE))
     elif start != MAGIC:
-        raise LogbookUnavailableError(place.name, "the file is not a log", _instead(place))
+        raise LogbookUnavailableError(place.name, tr("the file is not a log"), _instead(place))
 
 
 def check_folder(place: Place) -> None:
@@ -47,7 +48,7 @@ def check_folder(place: Place) -> None:
     try:
         place.path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        problem = f"its folder cannot be made: {_reason(error)}"
+        problem = tr("its folder cannot be made: {reason}", reason=_reason(error))
         raise LogbookUnavailableError(place.name, problem, (CHOOSE,)) from error
 
 
@@ -56,7 +57,7 @@ def check_whole(store: Store) -> None:
     found = store.read(lambda connection: damage_of(connection))
     if found:
         raise LogbookUnavailableError(
-            store.place.name, f"the file is damaged ({found})", _mending(store.place)
+            store.place.name, tr("the file is damaged ({found})", found=found), _mending(store.place)
         )
 
 

@@ -10,6 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, or_, select
 
 from welds.errors import FileUnavailableError, InputError, WeldsError
+from welds.language import tr
 from welds.logbook.csv_file import read_csv
 from welds.logbook.entry import Entry
 from welds.logbook.entry_table import BATCH
@@ -68,12 +69,15 @@ def preview_file(log: Logbook, file: Path, tables: Tables, units: Units | None =
         reason = getattr(error, "strerror", None) or str(error)
         raise FileUnavailableError(str(file), reason) from error
     if len(raw) > LARGEST_BYTES:
-        allowed = f"a file of up to {LARGEST_BYTES // 1_000_000} MB; a larger log moves by backup and restore"
+        allowed = tr(
+            "a file of up to {size} MB; a larger log moves by backup and restore",
+            size=LARGEST_BYTES // 1000000,
+        )
         raise InputError("import", file.name, allowed)
     try:
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        raise InputError("import", file.name, "a file in UTF-8") from error
+        raise InputError("import", file.name, tr("a file in UTF-8")) from error
     is_json = file.suffix.lower() == ".json" or text.lstrip()[:1] in ("{", "[")
     return preview(log, read_json(text) if is_json else read_csv(text), tables, units)
 
@@ -98,8 +102,8 @@ def accept(log: Logbook, wanted: Preview) -> str | None:
     """
     bad = next((row for row in wanted.rows if row.standing is Standing.BAD), None)
     if bad is not None:
-        given = f"row {bad.place} ({bad.reason})"
-        raise InputError("import", given, "a file without bad rows; nothing was written")
+        given = tr("row {row} ({reason})", row=bad.place, reason=bad.reason)
+        raise InputError("import", given, tr("a file without bad rows; nothing was written"))
     return log.add_all(wanted.new) if wanted.new else None
 
 
@@ -107,7 +111,9 @@ def _read(place: int, fields: Mapping[str, Any], tables: Tables, units: Units | 
     try:
         reading = read_entry(fields, tables, units)
         if reading.new_photos:
-            raise InputError("photos", reading.new_photos[0].path.name, "pictures the log holds (by SHA-256)")
+            raise InputError(
+                "photos", reading.new_photos[0].path.name, tr("pictures the log holds (by SHA-256)")
+            )
     except WeldsError as error:
         return Row(place, Standing.BAD, str(error))
     entry = reading.entry
@@ -145,15 +151,21 @@ def _judged(row: Row, by_uid: dict[str, str], prints: dict[str, int], seen: dict
     own = fingerprint(entry)
     held = by_uid.get(entry.uid)
     if held is not None and held != own:
-        reason = f"the log holds an entry of this uid ({entry.uid}) with another content; edit it there"
+        reason = tr(
+            "the log holds an entry of this uid ({uid}) with another content; edit it there", uid=entry.uid
+        )
         return replace(row, standing=Standing.BAD, reason=reason)
     if held is not None or (not entry.uid and own in prints):
-        return replace(row, standing=Standing.DUPLICATE, reason=f"already number {prints[own]} in the log")
+        return replace(
+            row,
+            standing=Standing.DUPLICATE,
+            reason=tr("already number {number} in the log", number=prints[own]),
+        )
     key = entry.uid or own
     if key in seen:
         if entry.uid:
-            reason = f"the same uid as row {seen[key]}"
+            reason = tr("the same uid as row {row}", row=seen[key])
             return replace(row, standing=Standing.BAD, reason=reason)
-        return replace(row, standing=Standing.DUPLICATE, reason=f"the same as row {seen[key]}")
+        return replace(row, standing=Standing.DUPLICATE, reason=tr("the same as row {row}", row=seen[key]))
     seen[key] = row.place
     return row if entry.uid else replace(row, entry=replace(entry, uid=str(uuid.uuid4())))

@@ -5,6 +5,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 from welds.errors import InputError
+from welds.language import tr
 from welds.logbook.entry import Entry
 from welds.logbook.fields import entry_json
 
@@ -29,10 +30,18 @@ def read_json(text: str) -> Iterator[tuple[int, Mapping[str, Any]]]:
     try:
         value = json.loads(text)
     except (ValueError, RecursionError) as error:
-        raise InputError("JSON", f"not JSON ({error})", f'a file with "schema": "{SCHEMA}"') from error
+        raise InputError(
+            "JSON",
+            tr("not JSON ({problem})", problem=error),
+            tr('a file with "schema": "{schema}"', schema=SCHEMA),
+        ) from error
     if isinstance(value, dict) and value.get("schema") == SCHEMA:
         value = value.get("entries")
     if not isinstance(value, list):
-        raise InputError("JSON", f"{value!s:.40}", f'a file with "schema": "{SCHEMA}", or a list of entries')
+        raise InputError(
+            "JSON",
+            f"{value!s:.40}",
+            tr('a file with "schema": "{schema}", or a list of entries', schema=SCHEMA),
+        )
     for place, fields in enumerate(value, 1):
         yield place, fields if isinstance(fields, dict) else {"entry": fields}

@@ -9,6 +9,7 @@ from pathlib import Path
 from sqlalchemy import Connection, delete, func, select
 
 from welds.errors import InputError, LogbookUnavailableError
+from welds.language import tr
 from welds.logbook.changes import Change, change_of, is_done, note_change
 from welds.logbook.entry import Entry, Photo
 from welds.logbook.entry_table import (
@@ -72,7 +73,7 @@ class Logbook:
         computer until it can, and LogbookUnavailableError says so.
         """
         if self.is_read_only:
-            raise LogbookUnavailableError(self.place.name, "it was opened to read only")
+            raise LogbookUnavailableError(self.place.name, tr("it was opened to read only"))
         try:
             entry = self._with_photos(reading)
             return self._add(entry)
@@ -214,8 +215,11 @@ class Logbook:
                     raise InputError(
                         "uid",
                         entry.uid,
-                        f"an entry the log does not hold yet (it holds {there.number} with another content:"
-                        " edit that, or leave the uid out)",
+                        tr(
+                            "an entry the log does not hold yet (it holds {number} with another content: edit"
+                            " that, or leave the uid out)",
+                            number=there.number,
+                        ),
                     )
                 found[:] = [there]
                 return
@@ -245,7 +249,7 @@ class Logbook:
             connection.execute(select(entries).where(entries.c.uid == change.uid)).mappings().one_or_none()
         )
         if there is None or there["version"] != change.version:
-            raise InputError("undo", change.token, "a change after which the entry was left alone")
+            raise InputError("undo", change.token, tr("a change after which the entry was left alone"))
         now = with_photos(connection, [there])[0]
         if change.what == "add":
             connection.execute(delete(entries).where(entries.c.number == now.number))
@@ -256,10 +260,10 @@ class Logbook:
             update_entry(connection, earlier)
             note_change(connection, token, "edit", earlier, now)
         else:
-            raise InputError("undo", change.token, "a change that can be taken back")
+            raise InputError("undo", change.token, tr("a change that can be taken back"))
 
 
 def _meanwhile(entry: Entry) -> InputError:
     return InputError(
-        "entry", entry.number, "one that no other bench has changed meanwhile; show it again and repeat"
+        "entry", entry.number, tr("one that no other bench has changed meanwhile; show it again and repeat")
     )

@@ -5,6 +5,7 @@ from pathlib import Path
 from sqlalchemy import Connection, inspect, text
 
 from welds.errors import LogbookUnavailableError
+from welds.language import tr
 from welds.logbook.offers import CHOOSE, OPEN_READ_ONLY, RESTORE, UPDATE
 from welds.logbook.schema import APPLICATION_ID, HEAD
 from welds.logbook.store import Store
@@ -28,7 +29,12 @@ def check_version(store: Store, version: str | None) -> None:
     if version is not None and version not in KNOWN:
         raise LogbookUnavailableError(
             store.place.name,
-            f"the log was written by a newer version of the program (its tables: {version}, known: {HEAD})",
+            tr(
+                "the log was written by a newer version of the program (its tables: {version},"
+                " known: {known})",
+                version=version,
+                known=HEAD,
+            ),
             (UPDATE, OPEN_READ_ONLY, CHOOSE),
         )
 
@@ -66,6 +72,6 @@ def _version(connection: Connection, store: Store) -> str | None:
         return str(connection.execute(text("SELECT version_num FROM alembic_version")).scalar_one())
     if names and (store.is_file or "entries" in names):
         raise LogbookUnavailableError(
-            store.place.name, "the database holds something else than a log", (CHOOSE, RESTORE)
+            store.place.name, tr("the database holds something else than a log"), (CHOOSE, RESTORE)
         )
     return None

@@ -4,6 +4,7 @@ from datetime import date
 from pathlib import Path
 
 from welds.errors import InputError, LogbookUnavailableError
+from welds.language import tr
 from welds.logbook import health, migrate, ring
 from welds.logbook.logbook import Logbook
 from welds.logbook.offers import OPEN_READ_ONLY
@@ -60,23 +61,28 @@ def _prepare(log: Logbook, today: date) -> None:
         try:
             ring.back_up_today(store, today)
         except LogbookUnavailableError as error:
-            log.notices.append(f"no backup today: {error}")
+            log.notices.append(tr("no backup today: {problem}", problem=error))
 
 
 def _send(log: Logbook) -> None:
     try:
         sent = log.send_waiting()
         if sent:
-            what = "1 weld" if sent == 1 else f"{sent} welds"
-            log.notices.append(f"{what} that waited on this computer went into the log")
+            log.notices.append(
+                tr("1 weld that waited on this computer went into the log")
+                if sent == 1
+                else tr("{count} welds that waited on this computer went into the log", count=sent)
+            )
     except LogbookUnavailableError as error:
-        log.notices.append(f"{len(log.outbox)} welds still wait on this computer: {error}")
+        log.notices.append(
+            tr("{count} welds still wait on this computer: {problem}", count=len(log.outbox), problem=error)
+        )
 
 
 def _open_to_read(place: Place) -> Logbook:
     """Open what can still be read: no check, no migration, no file written, not even beside it."""
     if place.path is not None and not place.path.exists():
-        raise LogbookUnavailableError(place.name, "there is no log to read")
+        raise LogbookUnavailableError(place.name, tr("there is no log to read"))
     notices = []
     store = Store(place, is_read_only=True)
     try:
@@ -86,7 +92,7 @@ def _open_to_read(place: Place) -> Logbook:
         if place.path is None:
             raise
         store = Store(place, is_read_only=True, is_immutable=True)
-        notices.append("read as the file stands: what was written last may be missing")
+        notices.append(tr("read as the file stands: what was written last may be missing"))
         try:
             version = migrate.version_of(store)
         except LogbookUnavailableError as error:
@@ -95,10 +101,12 @@ def _open_to_read(place: Place) -> Logbook:
             raise LogbookUnavailableError(error.log, error.problem, others) from error
     if version is None:
         store.close()
-        raise LogbookUnavailableError(place.name, "the log holds nothing yet")
+        raise LogbookUnavailableError(place.name, tr("the log holds nothing yet"))
     if version < HEAD:
         store.close()
-        raise InputError("--read-only", place.name, f"a log at version {HEAD}; open it once to write")
+        raise InputError(
+            "--read-only", place.name, tr("a log at version {version}; open it once to write", version=HEAD)
+        )
     log = Logbook(store)
     log.notices += notices
     return log

@@ -5,6 +5,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from welds.errors import FileUnavailableError, LogbookUnavailableError
+from welds.language import tr
 from welds.logbook.changes import frozen, thawed
 from welds.logbook.entry import Entry
 from welds.logbook.fields import Reading
@@ -26,11 +27,16 @@ class Outbox:
             entry = replace(reading.entry, photos=(*reading.entry.photos, *new))
             self._files.keep(entry.uid, frozen(entry))
         except (FileUnavailableError, LogbookUnavailableError) as other:
-            problem = f"{error.problem}; the entry could not be kept on this computer either ({other})"
+            problem = tr(
+                "{problem}; the entry could not be kept on this computer either ({other})",
+                problem=error.problem,
+                other=other,
+            )
         else:
-            problem = (
-                f"{error.problem}; the entry is kept in {self._files.folder} and goes in when the log can be"
-                " written again"
+            problem = tr(
+                "{problem}; the entry is kept in {folder} and goes in when the log can be written again",
+                problem=error.problem,
+                folder=self._files.folder,
             )
         return LogbookUnavailableError(error.log, problem, error.offers)
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Protocol
 from sqlalchemy import Connection, select
 
 from welds.errors import FileUnavailableError, InputError, LogbookUnavailableError
+from welds.language import tr
 from welds.logbook.entry import Photo
 from welds.logbook.offers import CHOOSE, TRY_AGAIN
 from welds.logbook.schema import photo_files
@@ -66,7 +67,7 @@ class FolderPhotos:
             write_whole(self.folder / f"{sha256}{suffix}", content)
         except (OSError, FileUnavailableError) as error:
             reason = error.problem if isinstance(error, FileUnavailableError) else error.strerror or error
-            problem = f"a picture cannot be kept: {reason}"
+            problem = tr("a picture cannot be kept: {reason}", reason=reason)
             raise LogbookUnavailableError(str(self.folder), problem, (TRY_AGAIN, CHOOSE)) from error
         return sha256
 
@@ -138,7 +139,11 @@ def read_photo(path: Path) -> tuple[bytes, str]:
     except (OSError, ValueError) as error:
         raise FileUnavailableError(str(path), getattr(error, "strerror", None) or str(error)) from error
     if len(content) > LARGEST_BYTES:
-        raise InputError("photo", path.name, f"a picture of up to {LARGEST_BYTES // 1_000_000} MB")
+        raise InputError(
+            "photo",
+            path.name,
+            tr("a picture of up to {size} MB", size=LARGEST_BYTES // 1000000),
+        )
     return content, suffix_of(content, path.name)
 
 
@@ -152,9 +157,13 @@ def suffix_of(content: bytes, name: str) -> str:
             kind = KINDS[image.format or ""]
             image.verify()
     except Exception as error:  # whatever a broken picture makes the decoder raise
-        raise InputError("photo", name, "a picture: JPEG, PNG, WebP, TIFF, GIF, BMP or HEIC") from error
+        raise InputError("photo", name, tr("a picture: JPEG, PNG, WebP, TIFF, GIF, BMP or HEIC")) from error
     if size > LARGEST_PX:
-        raise InputError("photo", name, f"a picture of up to {LARGEST_PX // 1_000_000} million points")
+        raise InputError(
+            "photo",
+            name,
+            tr("a picture of up to {size} million points", size=LARGEST_PX // 1000000),
+        )
     return kind
 
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from welds.errors import InputError
+from welds.language import tr
 
 _SERVER = ("postgresql://", "postgresql+psycopg://", "postgres://")
 _DRIVER = "postgresql+psycopg://"
@@ -79,9 +80,9 @@ def place_of(text: str | None = None) -> Place:
             raise InputError(
                 "--log",
                 word.partition("://")[0] + "://...",
-                "a file, or postgresql+psycopg://USER@HOST/DATABASE",
+                tr("a file, or postgresql+psycopg://USER@HOST/DATABASE"),
             )
         word = word.removeprefix("sqlite:///")
     if not word or "\0" in word:
-        raise InputError("--log", text, "a file, or postgresql+psycopg://USER@HOST/DATABASE")
+        raise InputError("--log", text, tr("a file, or postgresql+psycopg://USER@HOST/DATABASE"))
     return Place(data, path=Path(word).expanduser().absolute())

@@ -14,6 +14,7 @@ from sqlalchemy import Connection, delete, text
 from sqlalchemy.exc import IntegrityError
 
 from welds.errors import FileUnavailableError, InputError
+from welds.language import tr
 from welds.logbook.archive import ENTRIES, MANIFEST, PHOTOS, SCHEMA
 from welds.logbook.changes import thawed
 from welds.logbook.entry import Entry
@@ -46,7 +47,9 @@ def restore(place: Place, file: Path) -> tuple[int, Path | None]:
     is_database = _start(file) == MAGIC
     if place.path is None:
         if is_database:
-            raise InputError("restore", file.name, "a file of `welds log backup`: this log is on a server")
+            raise InputError(
+                "restore", file.name, tr("a file of `welds log backup`: this log is on a server")
+            )
         with open_logbook(place) as log:
             return _read(log, file), None
     fresh = Place(place.data / "restoring", path=place.path.with_name(f".{place.path.name}.restoring"))
@@ -65,7 +68,7 @@ def restore(place: Place, file: Path) -> tuple[int, Path | None]:
 def _start(file: Path) -> bytes:
     try:
         if file.exists() and not file.is_file():  # a device or a pipe may have no end
-            raise InputError("restore", str(file), "a file of `welds log backup`, whole")
+            raise InputError("restore", str(file), tr("a file of `welds log backup`, whole"))
         with file.open("rb") as opened:
             return opened.read(len(MAGIC))
     except (OSError, ValueError) as error:
@@ -108,7 +111,7 @@ def _clear(fresh: Place) -> None:
 
 
 def _read(log: Logbook, file: Path) -> int:
-    wrong = InputError("restore", file.name, "a file of `welds log backup`, whole")
+    wrong = InputError("restore", file.name, tr("a file of `welds log backup`, whole"))
     try:
         with zipfile.ZipFile(file) as archive:
             _refuse_bombs(archive, file.stat().st_size)

@@ -6,6 +6,7 @@ from datetime import date
 from pathlib import Path
 
 from welds.errors import LogbookUnavailableError
+from welds.language import tr
 from welds.logbook.offers import TRY_AGAIN
 from welds.logbook.places import Place
 from welds.logbook.store import Store
@@ -52,7 +53,9 @@ def _back_up(store: Store, target: Path) -> Path:
     except Exception as error:
         with suppress(OSError):
             part.unlink(missing_ok=True)
-        raise LogbookUnavailableError(str(target), f"the backup failed ({error})", (TRY_AGAIN,)) from error
+        raise LogbookUnavailableError(
+            str(target), tr("the backup failed ({problem})", problem=error), (TRY_AGAIN,)
+        ) from error
     others = [old for old in backups_of(store.place) if old != target]  # the clock may have gone back
     for old in others[KEPT - 1 :]:
         old.unlink(missing_ok=True)

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from welds.errors import InputError, nearest
+from welds.language import tr
 from welds.logbook.entry import Value
 from welds.logbook.texts import read_text
 from welds.reference.paths import data_root
@@ -53,7 +54,7 @@ def build_kinds(tables: Tables) -> Mapping[str, Kind]:
 def read_settings(given: object, tables: Tables) -> dict[str, Value]:
     """Return the settings by name; a whole setting of a card stands for its start figure."""
     if not isinstance(given, Mapping):
-        raise InputError("settings", given, 'names and values, as in {"current": 112, "polarity": "AC"}')
+        raise InputError("settings", given, tr('names and values, as in {"current": 112, "polarity": "AC"}'))
     kinds = tables.derived(build_kinds)
     found: dict[str, Value] = {}
     for name, value in given.items():
@@ -99,4 +100,7 @@ def _value(name: str, value: object, kind: Kind) -> Value:
 def _allowed(kind: Kind) -> str:
     if kind.choices:
         return ", ".join(kind.choices)
-    return f"a number from 0 to {LARGEST[kind.unit]:g}" + (f", in {kind.unit}" if kind.unit else "")
+    largest = LARGEST[kind.unit]
+    if kind.unit:
+        return tr("a number from 0 to {largest:g}, in {unit}", largest=largest, unit=kind.unit)
+    return tr("a number from 0 to {largest:g}", largest=largest)

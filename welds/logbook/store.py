@@ -10,6 +10,7 @@ from sqlalchemy.exc import DBAPIError, NoSuchModuleError, SQLAlchemyError
 from sqlalchemy.pool import QueuePool
 
 from welds.errors import LogbookUnavailableError
+from welds.language import mark, tr
 from welds.logbook.offers import OPEN_READ_ONLY, RESTORE, TRY_AGAIN
 from welds.logbook.places import Place
 
@@ -31,15 +32,15 @@ _PATIENCE = {
 """A server that has gone silent is given up after some ten seconds, not after a quarter of an hour."""
 
 _SQLITE = (
-    ("SQLITE_FULL", "the disk is full", (TRY_AGAIN,)),
-    ("SQLITE_READONLY", "it cannot be written: the file or its folder is read-only", (OPEN_READ_ONLY,)),
-    ("SQLITE_CANTOPEN", "it cannot be opened: folder or permission", (OPEN_READ_ONLY, TRY_AGAIN)),
-    ("SQLITE_CORRUPT", "the file is damaged", (RESTORE, OPEN_READ_ONLY)),
-    ("SQLITE_NOTADB", "the file is not a log", (RESTORE,)),
-    ("SQLITE_BUSY", "another bench has been writing for too long", (TRY_AGAIN,)),
-    ("SQLITE_LOCKED", "another bench has been writing for too long", (TRY_AGAIN,)),
-    ("SQLITE_IOERR", "the disk does not read or write", (TRY_AGAIN, RESTORE)),
-    ("SQLITE_PERM", "permission is missing", (OPEN_READ_ONLY,)),
+    ("SQLITE_FULL", mark("the disk is full"), (TRY_AGAIN,)),
+    ("SQLITE_READONLY", mark("it cannot be written: the file or its folder is read-only"), (OPEN_READ_ONLY,)),
+    ("SQLITE_CANTOPEN", mark("it cannot be opened: folder or permission"), (OPEN_READ_ONLY, TRY_AGAIN)),
+    ("SQLITE_CORRUPT", mark("the file is damaged"), (RESTORE, OPEN_READ_ONLY)),
+    ("SQLITE_NOTADB", mark("the file is not a log"), (RESTORE,)),
+    ("SQLITE_BUSY", mark("another bench has been writing for too long"), (TRY_AGAIN,)),
+    ("SQLITE_LOCKED", mark("another bench has been writing for too long"), (TRY_AGAIN,)),
+    ("SQLITE_IOERR", mark("the disk does not read or write"), (TRY_AGAIN, RESTORE)),
+    ("SQLITE_PERM", mark("permission is missing"), (OPEN_READ_ONLY,)),
 )
 
 
@@ -66,7 +67,7 @@ class Store:
         So the work has to be such that doing it twice is the same as doing it once.
         """
         if self.is_read_only:
-            raise LogbookUnavailableError(self.place.name, "it was opened to read only")
+            raise LogbookUnavailableError(self.place.name, tr("it was opened to read only"))
         return self._tried(lambda: self._in_transaction(work, writes=True))
 
     def close(self) -> None:
@@ -104,11 +105,13 @@ def unavailable(place: Place, error: Exception) -> LogbookUnavailableError:
     cause = getattr(error, "orig", None) or error
     if place.path is None:
         first = (str(cause).strip().splitlines() or [type(cause).__name__])[0]
-        return LogbookUnavailableError(place.name, f"the server cannot be used ({first})", (TRY_AGAIN,))
+        return LogbookUnavailableError(
+            place.name, tr("the server cannot be used ({problem})", problem=first), (TRY_AGAIN,)
+        )
     name = getattr(cause, "sqlite_errorname", "")
     for start, problem, offers in _SQLITE:
         if name.startswith(start):
-            return LogbookUnavailableError(place.name, problem, offers)
+            return LogbookUnavailableError(place.name, tr(problem), offers)
     return LogbookUnavailableError(place.name, str(cause), (TRY_AGAIN,))
 
 
@@ -119,10 +122,12 @@ def _engine(place: Place, is_read_only: bool, is_immutable: bool) -> Engine:
             engine = create_engine(place.url, pool_pre_ping=True, connect_args=_PATIENCE, pool_size=2)
         except (ModuleNotFoundError, NoSuchModuleError) as error:
             raise LogbookUnavailableError(
-                place.name, "a log on a server needs psycopg: pip install 'welds[shop]'"
+                place.name, tr("a log on a server needs psycopg: pip install 'welds[shop]'")
             ) from error
         except SQLAlchemyError as error:
-            raise LogbookUnavailableError(place.name, f"not an address of a log: {error}") from error
+            raise LogbookUnavailableError(
+                place.name, tr("not an address of a log: {problem}", problem=error)
+            ) from error
         return engine
     engine = create_engine(
         "sqlite://", creator=_opener(place.path, is_read_only, is_immutable), poolclass=QueuePool

@@ -3,8 +3,9 @@
 from datetime import UTC, date, datetime
 
 from welds.errors import InputError
+from welds.language import mark, tr
 
-_ALLOWED = "a date such as 2026-03-03, or with a time: 2026-03-03T14:05"
+_ALLOWED = mark("a date such as 2026-03-03, or with a time: 2026-03-03T14:05")
 
 
 def now() -> str:
@@ -15,18 +16,18 @@ def now() -> str:
 def read_time(text: object, field: str = "made_at") -> str:
     """Return a date as it is, or a time with its offset (this computer's where none was given)."""
     if not isinstance(text, str):
-        raise InputError(field, text, _ALLOWED)
+        raise InputError(field, text, tr(_ALLOWED))
     word = text.strip()
     try:
         if len(word) == 10:
             return date.fromisoformat(word).isoformat()
         moment = datetime.fromisoformat(word)
         if not 1900 <= moment.year <= 9000:
-            raise InputError(field, text, _ALLOWED)
+            raise InputError(field, text, tr(_ALLOWED))
         aware = moment if moment.tzinfo else moment.astimezone()
         return aware.isoformat(timespec="microseconds" if aware.microsecond else "seconds")
     except (ValueError, OverflowError) as error:
-        raise InputError(field, text, _ALLOWED) from error
+        raise InputError(field, text, tr(_ALLOWED)) from error
 
 
 def sortable(made_at: str) -> str:

@@ -1,6 +1,7 @@
 """What people say of a weld that came out badly, as the fault table names it."""
 
 from welds.errors import InputError
+from welds.language import tr
 from welds.reference.faults import find_fault
 from welds.reference.tables import Tables
 
@@ -23,6 +24,6 @@ SAID = {
 def read_fault(tables: Tables, text: object) -> str:
     """Return the plain name or the ISO 6520-1 number that a person's word means; InputError else."""
     if isinstance(text, bool) or not isinstance(text, str | int):
-        raise InputError("faults", text, "plain names such as burn-through, or numbers of ISO 6520-1")
+        raise InputError("faults", text, tr("plain names such as burn-through, or numbers of ISO 6520-1"))
     plain = "-".join(str(text).lower().replace("-", " ").replace("_", " ").split())
     return find_fault(tables, SAID.get(plain, plain))

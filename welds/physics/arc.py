@@ -1,6 +1,7 @@
 """Arc voltage, arc energy and heat input."""
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 TIG_LOAD_LINE_V, MIG_LOAD_LINE_V = (10.0, 0.04), (14.0, 0.05)
 """Conventional load voltage: volts at zero current, volts per ampere."""
@@ -76,7 +77,11 @@ def conventional_load_voltage_mig(current_a: float) -> float:
 
 def _on_load_line(current_a: float, at_zero_v: float, slope_v_a: float) -> float:
     if not 0.0 <= current_a <= LOAD_LINE_LIMIT_A:
-        raise OutsideValidityError("current_a", current_a, f"0 to {LOAD_LINE_LIMIT_A:g} A")
+        raise OutsideValidityError(
+            "current_a",
+            current_a,
+            tr("{low:g} to {high:g} {unit}", low=0.0, high=LOAD_LINE_LIMIT_A, unit="A"),
+        )
     return at_zero_v + slope_v_a * current_a
 
 
@@ -117,7 +122,7 @@ def heat_input(voltage_v: float, current_a: float, speed_mm_s: float, process_fa
     0.516
     """
     if not speed_mm_s > 0.0:
-        raise OutsideValidityError("speed_mm_s", speed_mm_s, "above zero")
+        raise OutsideValidityError("speed_mm_s", speed_mm_s, tr("above zero"))
     if not 0.0 < process_factor_1 <= 1.0:
-        raise OutsideValidityError("process_factor_1", process_factor_1, "above 0 to 1")
+        raise OutsideValidityError("process_factor_1", process_factor_1, tr("above 0 to 1"))
     return process_factor_1 * voltage_v * current_a / speed_mm_s * 1e-3

@@ -3,6 +3,7 @@
 from math import log10, pi, radians, tan
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 LARGEST_ANGLE_DEG = 170.0
 """Beyond this the two outside faces hardly meet any more and a dimension to their crossing means nothing."""
@@ -45,7 +46,7 @@ def bend_allowance(angle_deg: float, radius_mm: float, thickness_mm: float, k: f
     6.0319
     """
     if not 0.0 < angle_deg <= 180.0:
-        raise OutsideValidityError("angle_deg", angle_deg, "above 0, up to 180")
+        raise OutsideValidityError("angle_deg", angle_deg, tr("above 0, up to 180"))
     return radians(angle_deg) * (radius_mm + k * thickness_mm)
 
 
@@ -84,7 +85,11 @@ def setback(angle_deg: float, radius_mm: float) -> float:
     0.2
     """
     if not 0.0 < angle_deg <= LARGEST_ANGLE_DEG:
-        raise OutsideValidityError("angle_deg", angle_deg, f"above 0, up to {LARGEST_ANGLE_DEG:g}")
+        raise OutsideValidityError(
+            "angle_deg",
+            angle_deg,
+            tr("above 0, up to {largest:g}", largest=LARGEST_ANGLE_DEG),
+        )
     return radius_mm * tan(radians(angle_deg) / 2.0)
 
 
@@ -157,7 +162,7 @@ def neutral_line_din_6935(radius_mm: float, thickness_mm: float) -> float:
     """
     ratio = radius_mm / thickness_mm
     if not ratio >= 0.1:
-        raise OutsideValidityError("radius_mm", radius_mm, "a tenth of the thickness or more")
+        raise OutsideValidityError("radius_mm", radius_mm, tr("a tenth of the thickness or more"))
     return min(1.0, 0.65 + 0.5 * log10(ratio)) / 2.0
 
 

@@ -1,6 +1,7 @@
 """Heat carried away by a plate while a moving source melts it."""
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 
 def power_to_melt_thin_plate(
@@ -61,9 +62,9 @@ def power_to_melt_thin_plate(
         ("fused_width_mm", fused_width_mm),
     ):
         if not value > 0.0:
-            raise OutsideValidityError(name, value, "above zero")
+            raise OutsideValidityError(name, value, tr("above zero"))
     if speed_mm_s < 0.0:
-        raise OutsideValidityError("speed_mm_s", speed_mm_s, "zero or above")
+        raise OutsideValidityError("speed_mm_s", speed_mm_s, tr("zero or above"))
     swept = speed_mm_s * fused_width_mm * 1e-6 * volumetric_heat_j_m3k / (4.0 * conductivity_w_mk)
     return 8.0 * conductivity_w_mk * melting_rise_k * thickness_mm * 1e-3 * (0.2 + swept)
 

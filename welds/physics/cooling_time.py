@@ -3,6 +3,7 @@
 from math import sqrt
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 HOTTEST_PREHEAT_C = 450.0
 
@@ -179,7 +180,7 @@ def cooling_time(
     """
     for name, value in (("heat_input_kj_mm", heat_input_kj_mm), ("thickness_mm", thickness_mm)):
         if not value > 0.0:
-            raise OutsideValidityError(name, value, "above zero")
+            raise OutsideValidityError(name, value, tr("above zero"))
     return max(
         cooling_time_two_dimensional(heat_input_kj_mm, thickness_mm, preheat_c, shape_factor_2_1),
         cooling_time_three_dimensional(heat_input_kj_mm, preheat_c, shape_factor_3_1),
@@ -188,5 +189,9 @@ def cooling_time(
 
 def _spans(preheat_c: float) -> tuple[float, float]:
     if not preheat_c < HOTTEST_PREHEAT_C:
-        raise OutsideValidityError("preheat_c", preheat_c, f"below {HOTTEST_PREHEAT_C:g} degC")
+        raise OutsideValidityError(
+            "preheat_c",
+            preheat_c,
+            tr("below {hottest:g} degC", hottest=HOTTEST_PREHEAT_C),
+        )
     return 1.0 / (500.0 - preheat_c), 1.0 / (800.0 - preheat_c)

@@ -3,6 +3,7 @@
 from math import sqrt
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 from welds.physics.wire import wire_area
 
 
@@ -42,7 +43,7 @@ def deposition_rate(feed_mm_s: float, diameter_mm: float, density_kg_m3: float, 
     3.04
     """
     if not 0.0 < efficiency_1 <= 1.0:
-        raise OutsideValidityError("efficiency_1", efficiency_1, "above 0 to 1")
+        raise OutsideValidityError("efficiency_1", efficiency_1, tr("above 0 to 1"))
     return efficiency_1 * density_kg_m3 * 1e-9 * wire_area(diameter_mm) * feed_mm_s * 3600.0
 
 
@@ -80,7 +81,7 @@ def deposited_area(feed_mm_s: float, diameter_mm: float, speed_mm_s: float) -> f
     18.8
     """
     if not speed_mm_s > 0.0:
-        raise OutsideValidityError("speed_mm_s", speed_mm_s, "above zero")
+        raise OutsideValidityError("speed_mm_s", speed_mm_s, tr("above zero"))
     return wire_area(diameter_mm) * feed_mm_s / speed_mm_s
 
 

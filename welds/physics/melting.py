@@ -3,6 +3,7 @@
 from math import exp
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 HIGHEST_THICK, HIGHEST_THIN = 0.37, 0.48
 """What melting efficiency cannot exceed by conduction alone, on thick plate (1/e) and in a sheet."""
@@ -193,5 +194,5 @@ def fused_area(
     21.6
     """
     if not speed_mm_s > 0.0:
-        raise OutsideValidityError("speed_mm_s", speed_mm_s, "above zero")
+        raise OutsideValidityError("speed_mm_s", speed_mm_s, tr("above zero"))
     return melting_efficiency_1 * power_w / (speed_mm_s * heat_to_melt_j_mm3)

@@ -14,6 +14,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 Floats = NDArray[np.float64]
 
@@ -65,7 +66,7 @@ class MovingSource:
             *("thickness_mm", "radius_mm"),
         ):
             if not getattr(self, name) > 0.0:
-                raise OutsideValidityError(name, getattr(self, name), "above zero")
+                raise OutsideValidityError(name, getattr(self, name), tr("above zero"))
 
     @property
     def diffusivity_mm2_s(self) -> float:

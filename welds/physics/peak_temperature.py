@@ -3,6 +3,7 @@
 from math import e, pi, sqrt
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 
 def peak_temperature_thin(
@@ -54,7 +55,7 @@ def peak_temperature_thin(
     1184
     """
     if not heat_j_mm > 0.0:
-        raise OutsideValidityError("heat_j_mm", heat_j_mm, "above zero")
+        raise OutsideValidityError("heat_j_mm", heat_j_mm, tr("above zero"))
     slope = sqrt(2.0 * pi * e) * volumetric_heat_j_mm3k * thickness_mm / heat_j_mm
     return start_c + 1.0 / (slope * beside_fusion_mm + 1.0 / (melting_c - start_c))
 
@@ -108,7 +109,11 @@ def distance_of_peak_thin(
     5.9
     """
     if not start_c < peak_c <= melting_c:
-        raise OutsideValidityError("peak_c", peak_c, f"above {start_c:g} to {melting_c:g} degC")
+        raise OutsideValidityError(
+            "peak_c",
+            peak_c,
+            tr("above {lowest:g} to {highest:g} degC", lowest=start_c, highest=melting_c),
+        )
     share = heat_j_mm / (sqrt(2.0 * pi * e) * volumetric_heat_j_mm3k * thickness_mm)
     return share * (1.0 / (peak_c - start_c) - 1.0 / (melting_c - start_c))
 

@@ -3,6 +3,7 @@
 from math import log, pi, sqrt
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 GRAVITY_M_S2 = 9.80665
 PERMEABILITY_N_A2 = 4e-7 * pi
@@ -111,7 +112,7 @@ def arc_force(current_a: float, spread_1: float) -> float:
     4.8
     """
     if spread_1 < 1.0:
-        raise OutsideValidityError("spread_1", spread_1, "1 and above")
+        raise OutsideValidityError("spread_1", spread_1, tr("1 and above"))
     return PERMEABILITY_N_A2 * current_a**2 / (8.0 * pi) * (1.0 + 2.0 * log(spread_1))
 
 

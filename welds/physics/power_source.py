@@ -1,6 +1,7 @@
 """What a power source can give, and for how long."""
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 
 def duty_cycle_at(current_a: float, rated_current_a: float, rated_duty_percent: float) -> float:
@@ -38,5 +39,7 @@ def duty_cycle_at(current_a: float, rated_current_a: float, rated_duty_percent: 
     62
     """
     if not 0.0 < current_a <= rated_current_a:
-        raise OutsideValidityError("current_a", current_a, f"above zero to {rated_current_a:g} A")
+        raise OutsideValidityError(
+            "current_a", current_a, tr("above zero to {highest:g} A", highest=rated_current_a)
+        )
     return min(100.0, rated_duty_percent * (rated_current_a / current_a) ** 2)

@@ -3,6 +3,7 @@
 from math import tanh
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 
 def carbon_equivalent_iiw(
@@ -128,7 +129,9 @@ def preheat_cet(
         ("heat_input_kj_mm", heat_input_kj_mm, 0.5, 4.0, "kJ/mm"),
     ):
         if not low <= value <= high:
-            raise OutsideValidityError(name, value, f"{low:g} to {high:g} {unit}")
+            raise OutsideValidityError(
+                name, value, tr("{low:g} to {high:g} {unit}", low=low, high=high, unit=unit)
+            )
     section = 160.0 * tanh(thickness_mm / 35.0)
     heat = (53.0 * cet_percent - 32.0) * heat_input_kj_mm
     return 697.0 * cet_percent + section + 62.0 * hydrogen_ml_100g**0.35 + heat - 328.0

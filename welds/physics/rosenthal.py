@@ -4,6 +4,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 Floats = NDArray[np.float64]
 
@@ -212,7 +213,9 @@ def finite_plate_rise(
     """
     reach = np.hypot(ahead_mm, aside_mm) + 40.0 * diffusivity_mm2_s / speed_mm_s
     if reach > 2.0 * IMAGES * thickness_mm:
-        raise OutsideValidityError("thickness_mm", thickness_mm, f"{reach / (2.0 * IMAGES):.3g} mm and above")
+        raise OutsideValidityError(
+            "thickness_mm", thickness_mm, tr("{reach:.3g} mm and above", reach=reach / (2.0 * IMAGES))
+        )
     depths = below_mm - 2.0 * thickness_mm * np.arange(-IMAGES, IMAGES + 1)
     return float(
         thick_plate_rise(

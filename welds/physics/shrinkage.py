@@ -1,6 +1,7 @@
 """How much a weld shrinks and bends its parts: rules of thumb, right in their order of size."""
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 TEE_MM, LAP_MM = 1.02, 1.52
 """Shrinkage of two fillets whose leg equals the plate: T-joint and lap."""
@@ -178,5 +179,5 @@ def edge_rise_fillets(flange_width_mm: float, leg_mm: float, thickness_mm: float
 
 def _above_zero(name: str, value: float) -> float:
     if not value > 0.0:
-        raise OutsideValidityError(name, value, "above zero")
+        raise OutsideValidityError(name, value, tr("above zero"))
     return value

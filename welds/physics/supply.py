@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from math import sqrt
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 COPPER_OHM_MM2_M = 0.0175
 """Resistivity of copper wire at room temperature; a warm cord has more."""
@@ -53,7 +54,7 @@ def apparent_power(voltage_v: float, current_a: float, efficiency_1: float, powe
     """
     for name, value in (("efficiency_1", efficiency_1), ("power_factor_1", power_factor_1)):
         if not 0.0 < value <= 1.0:
-            raise OutsideValidityError(name, value, "above 0 to 1")
+            raise OutsideValidityError(name, value, tr("above 0 to 1"))
     return voltage_v * current_a / (efficiency_1 * power_factor_1) * 1e-3
 
 
@@ -92,7 +93,7 @@ def supply_current(apparent_power_kva: float, supply_v: float, phases: int) -> f
     25.0
     """
     if not supply_v > 0.0:
-        raise OutsideValidityError("supply_v", supply_v, "above zero")
+        raise OutsideValidityError("supply_v", supply_v, tr("above zero"))
     if phases not in (1, 3):
         raise OutsideValidityError("phases", phases, "1 or 3")
     return 1e3 * apparent_power_kva / (supply_v * (LINE_TO_LINE if phases == 3 else 1.0))
@@ -168,7 +169,7 @@ def feeder_current(conductor_currents_a: Sequence[float]) -> float:
     87.0
     """
     if any(each < 0.0 for each in conductor_currents_a):
-        raise OutsideValidityError("conductor_currents_a", min(conductor_currents_a), "zero or more")
+        raise OutsideValidityError("conductor_currents_a", min(conductor_currents_a), tr("zero or more"))
     largest_first = sorted(conductor_currents_a, reverse=True)
     shares = [*GROUP_SHARES, *[GROUP_REST] * len(largest_first)]
     return sum(share * each for share, each in zip(shares, largest_first, strict=False))
@@ -211,7 +212,7 @@ def cord_voltage_drop(current_a: float, length_m: float, area_mm2: float, phases
     7.0
     """
     if not area_mm2 > 0.0:
-        raise OutsideValidityError("area_mm2", area_mm2, "above zero")
+        raise OutsideValidityError("area_mm2", area_mm2, tr("above zero"))
     if phases not in (1, 3):
         raise OutsideValidityError("phases", phases, "1 or 3")
     ways = LINE_TO_LINE if phases == 3 else CONDUCTORS_THERE_AND_BACK
@@ -252,5 +253,5 @@ def gas_left(water_volume_l: float, pressure_bar: float) -> float:
     3000.0
     """
     if not 0.0 <= pressure_bar <= 300.0:
-        raise OutsideValidityError("pressure_bar", pressure_bar, "0 to 300 bar")
+        raise OutsideValidityError("pressure_bar", pressure_bar, tr("0 to 300 bar"))
     return water_volume_l * pressure_bar

@@ -3,6 +3,7 @@
 from math import pi, sqrt
 
 from welds.errors import OutsideValidityError
+from welds.language import tr
 
 
 def wire_area(diameter_mm: float) -> float:
@@ -75,9 +76,9 @@ def wire_feed(
     90.0
     """
     if not current_a > 0.0:
-        raise OutsideValidityError("current_a", current_a, "above zero")
+        raise OutsideValidityError("current_a", current_a, tr("above zero"))
     if not diameter_mm > 0.0:
-        raise OutsideValidityError("diameter_mm", diameter_mm, "above zero")
+        raise OutsideValidityError("diameter_mm", diameter_mm, tr("above zero"))
     area = wire_area(diameter_mm)
     return arc_mm3_as * current_a / area + resistance_mm4_a2s * extension_mm * (current_a / area) ** 2
 
@@ -123,7 +124,7 @@ def current_for_wire_feed(
     200.0
     """
     if not feed_mm_s > 0.0:
-        raise OutsideValidityError("feed_mm_s", feed_mm_s, "above zero")
+        raise OutsideValidityError("feed_mm_s", feed_mm_s, tr("above zero"))
     area = wire_area(diameter_mm)
     bend = resistance_mm4_a2s * extension_mm
     if bend == 0.0:

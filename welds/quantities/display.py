@@ -1,7 +1,7 @@
 """Figures as a welder reads them: the unit of the person's choice, rounded the way the trade rounds.
 
 `kind` is a setting name of the card or one of "thickness", "gap", "length". Rounding is for the eye only;
-the value itself is never changed.
+the value itself is never changed. Texts have the decimal sign of the language in use: no data for files.
 """
 
 import math
@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from welds.language import figure, tr
 from welds.quantities.band import Band
 from welds.quantities.registry import convert
 from welds.quantities.sizes import SOLD_AS, sold_size
@@ -40,7 +41,7 @@ class ShownBand:
     @property
     def range_text(self) -> str:
         """Lowest to highest without the unit; one figure where the band has no width on paper."""
-        return self.low if self.low == self.high else f"{self.low} to {self.high}"
+        return self.low if self.low == self.high else tr("{low} to {high}", low=self.low, high=self.high)
 
 
 @dataclass(frozen=True, slots=True)
@@ -198,13 +199,13 @@ def _text(value: float, unit: str, kind: str, style: _Style, scale: Scale, step:
     if kind in SOLD_AS:
         size = sold_size(convert(value, unit, "mm"), kind)
         if size is not None:
-            return f"{size[0]:.1f}" if scale.unit == "mm" else size[1]
+            return figure(f"{size[0]:.1f}" if scale.unit == "mm" else size[1])
     shown = convert(value, unit, scale.unit)
     if scale.unit == "inch" and style.fraction:
         fraction = _fraction_text(shown, style)
         if fraction:
             return fraction
-    return _rounded(shown, step or _step(shown, scale), scale.is_trimmed)
+    return figure(_rounded(shown, step or _step(shown, scale), scale.is_trimmed))
 
 
 def _rounded(value: float, step: float, is_trimmed: bool) -> str:

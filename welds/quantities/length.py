@@ -5,6 +5,7 @@ from contextlib import suppress
 from dataclasses import dataclass
 
 from welds.errors import AmbiguousInputError, InputError, WeldsError, nearest
+from welds.language import tr
 from welds.quantities.registry import convert
 from welds.quantities.typed import Typed, read_typed
 from welds.quantities.units import Units
@@ -64,10 +65,10 @@ def parse_length(
     number is refused, because gauges differ between metals. A bare number is taken when it has one plausible
     reading, or when `default` says which units the person works in.
     """
-    allowed = "a length such as 2 mm, 0.080 in, 1/8 in" + (", 14 ga" if gauge else "")
+    allowed = tr("a length such as 2 mm, 0.080 in, 1/8 in") + (tr(", 14 ga") if gauge else "")
     typed = read_typed(text, field, allowed)
     if typed.value < 0:
-        raise InputError(field, typed_text(typed), allowed + ", not negative")
+        raise InputError(field, typed_text(typed), allowed + tr(", not negative"))
     word = typed.unit.lower()
     if word in _GAUGE_WORDS:
         return _gauge_reading(typed, field, gauge)
@@ -87,18 +88,22 @@ def typed_text(typed: Typed) -> str:
 def _within(mm: float, typed: Typed, unit: str, field: str, limits: Limits) -> ParsedLength:
     shown = f"{typed.number_text} {_SHOWN_UNIT.get(unit, unit)}"
     if not limits.allows(mm):
-        raise InputError(field, shown, f"{limits.lowest_mm:g} mm to {limits.highest_mm:g} mm")
+        raise InputError(
+            field,
+            shown,
+            tr("{lowest:g} mm to {highest:g} mm", lowest=limits.lowest_mm, highest=limits.highest_mm),
+        )
     return ParsedLength(round(mm, _DECIMALS), shown)
 
 
 def _gauge_reading(typed: Typed, field: str, gauge: GaugeTable | None) -> ParsedLength:
     if not typed.is_whole:
-        raise InputError(field, typed_text(typed), "a whole gauge number such as 14 ga")
+        raise InputError(field, typed_text(typed), tr("a whole gauge number such as 14 ga"))
     if gauge is None:
         raise InputError(
             field,
             typed_text(typed),
-            "a gauge number only for a known metal (gauges differ by metal), mm or in",
+            tr("a gauge number only for a known metal (gauges differ by metal), mm or in"),
         )
     number = int(typed.value)
     return ParsedLength(gauge(number), f"{number} ga")
@@ -135,5 +140,12 @@ def _bare_reading(
     if readings:
         raise AmbiguousInputError(field, typed.number_text, [reading.shown for reading in readings])
     raise InputError(
-        field, typed.number_text, f"{allowed}; a number without unit from {low:g} to {high:g} mm"
+        field,
+        typed.number_text,
+        tr(
+            "{allowed}; a number without unit from {low:g} to {high:g} mm",
+            allowed=allowed,
+            low=low,
+            high=high,
+        ),
     )

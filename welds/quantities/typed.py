@@ -6,7 +6,8 @@ import unicodedata
 from dataclasses import dataclass
 from fractions import Fraction
 
-from welds.errors import AmbiguousInputError, InputError
+from welds import language
+from welds.errors import NOTHING, AmbiguousInputError, InputError
 
 _NUMBER = re.compile(
     r"""(?P<sign>[-+]?)\s*
@@ -37,7 +38,8 @@ class Typed:
 def read_typed(text: object, field: str, allowed: str) -> Typed:
     """Split `text` into number and unit; `allowed` is what the error names as usable.
 
-    A decimal comma is accepted. A comma before three digits could also group thousands: that is asked back.
+    A decimal comma is accepted. A comma before three digits could also group thousands: that is asked back in
+    English; in the other languages figures are shown with the comma and so are read back with it.
     """
     plain = _plain(text)
     match = _NUMBER.match(plain)
@@ -49,7 +51,7 @@ def read_typed(text: object, field: str, allowed: str) -> Typed:
     number_text = match.group(0).strip()
     decimal = match["decimal"]
     if decimal is not None:
-        if _THOUSANDS.fullmatch(decimal):
+        if _THOUSANDS.fullmatch(decimal) and language.code() == language.ENGLISH:
             named = f" {unit}" if unit else ""
             readings = (f"{decimal.replace(',', '.')}{named}", f"{decimal.replace(',', '')}{named}")
             raise AmbiguousInputError(field, _echo(text), readings)
@@ -67,7 +69,7 @@ def read_typed(text: object, field: str, allowed: str) -> Typed:
 
 def _echo(text: object) -> str:
     """Return the input as an error can repeat it on one line."""
-    return " ".join(str(text).split()) or "nothing"
+    return " ".join(str(text).split()) or NOTHING
 
 
 def _plain(text: object) -> str:

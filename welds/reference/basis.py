@@ -3,6 +3,8 @@
 from collections.abc import Iterable
 from enum import StrEnum
 
+from welds.language import mark, tr
+
 
 class Basis(StrEnum):
     """Grades, best first."""
@@ -20,8 +22,13 @@ class Basis(StrEnum):
 
     @property
     def meaning(self) -> str:
-        """One line for the person reading the card."""
-        return _MEANINGS[self]
+        """One line for the person reading the card, in the language in use."""
+        return tr(_MEANINGS[self])
+
+    @property
+    def word(self) -> str:
+        """The grade as a person reads it."""
+        return tr(_WORDS[self])
 
     @property
     def is_published(self) -> bool:
@@ -42,12 +49,19 @@ class GradedCells:
 
 
 _ORDER = {grade: rank for rank, grade in enumerate(Basis)}
+_WORDS = {
+    Basis.PRINTED: mark("printed"),
+    Basis.QUOTED: mark("quoted"),
+    Basis.DERIVED: mark("derived"),
+    Basis.PRACTICE: mark("practice"),
+    Basis.RECALLED: mark("recalled"),
+}
 _MEANINGS = {
-    Basis.PRINTED: "read in the document itself",
-    Basis.QUOTED: "read in another document that cites it",
-    Basis.DERIVED: "worked out from published figures",
-    Basis.PRACTICE: "common practice, no published source",
-    Basis.RECALLED: "from memory, not checked against print",
+    Basis.PRINTED: mark("read in the document itself"),
+    Basis.QUOTED: mark("read in another document that cites it"),
+    Basis.DERIVED: mark("worked out from published figures"),
+    Basis.PRACTICE: mark("common practice, no published source"),
+    Basis.RECALLED: mark("from memory, not checked against print"),
 }
 
 

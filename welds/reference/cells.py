@@ -5,6 +5,7 @@ from collections.abc import Callable
 from enum import StrEnum
 
 from welds.errors import nearest
+from welds.language import tr
 from welds.reference.basis import Basis
 
 Cell = str | float | int | bool | tuple[str, ...] | tuple[tuple[str, Basis], ...] | Basis | None
@@ -22,6 +23,8 @@ class Kind(StrEnum):
     FLAG = "flag"
     GRADES = "grades"
     """Grades of single cells: `column=grade`, separated by semicolons."""
+    PROSE = "prose"
+    """Words for people to read: said in the language in use, unlike names and codes."""
 
 
 _NUMBER = re.compile(r"[+-]?([0-9]+(\.[0-9]*)?|\.[0-9]+)([eE][+-]?[0-9]{1,3})?")
@@ -33,24 +36,24 @@ _GRADES = {grade.value: grade for grade in Basis}
 def read_number(text: str) -> float:
     """Return a finite number; refuses nan, infinity, units, decimal commas and thousands marks."""
     if not _NUMBER.fullmatch(text):
-        raise ValueError(f"{text!r} is not a number (digits and a decimal point, no unit)")
+        raise ValueError(tr("{text!r} is not a number (digits and a decimal point, no unit)", text=text))
     number = float(text)
     if number in (float("inf"), float("-inf")):
-        raise ValueError(f"{text!r} is too large")
+        raise ValueError(tr("{text!r} is too large", text=text))
     return number
 
 
 def read_integer(text: str) -> int:
     """Return a whole number."""
     if not _INTEGER.fullmatch(text):
-        raise ValueError(f"{text!r} is not a whole number")
+        raise ValueError(tr("{text!r} is not a whole number", text=text))
     return int(text)
 
 
 def read_flag(text: str) -> bool:
     """Return True for yes, False for no, and take nothing else."""
     if text not in _FLAGS:
-        raise ValueError(f"{text!r} is neither yes nor no")
+        raise ValueError(tr("{text!r} is neither yes nor no", text=text))
     return _FLAGS[text]
 
 
@@ -65,9 +68,9 @@ def read_list(text: str) -> tuple[str, ...]:
     """Return the semicolon-separated entries; none may be empty or come twice."""
     entries = tuple(entry.strip() for entry in text.split(";"))
     if "" in entries:
-        raise ValueError(f"{text!r} has an empty entry between its semicolons")
+        raise ValueError(tr("{text!r} has an empty entry between its semicolons", text=text))
     if len(set(entries)) < len(entries):
-        raise ValueError(f"{text!r} names an entry twice")
+        raise ValueError(tr("{text!r} names an entry twice", text=text))
     return entries
 
 
@@ -83,7 +86,15 @@ def limited(read: Callable[[str], float], lowest: float, highest: float, unit: s
     def read_within(text: str) -> float:
         value = read(text)
         if not lowest <= value <= highest:
-            raise ValueError(f"{text} is not believable; allowed: {lowest:g} to {highest:g} {unit}".rstrip())
+            raise ValueError(
+                tr(
+                    "{text} is not believable; allowed: {lowest:g} to {highest:g} {unit}",
+                    text=text,
+                    lowest=lowest,
+                    highest=highest,
+                    unit=unit,
+                ).rstrip()
+            )
         return value
 
     return read_within
@@ -110,4 +121,6 @@ def listed(choices: tuple[str, ...]) -> Callable[[str], tuple[str, ...]]:
 def one_of(text: str, choices: tuple[str, ...] | dict[str, Basis]) -> str:
     """Return the message for a word outside a closed list."""
     hint = nearest(text, choices)
-    return f"{text!r} is not one of {', '.join(choices)}" + (f"; nearest: {hint}" if hint else "")
+    return tr("{text!r} is not one of {choices}", text=text, choices=", ".join(choices)) + (
+        tr("; nearest: {hint}", hint=hint) if hint else ""
+    )

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from welds.errors import ReferenceDataError
+from welds.language import tr
 from welds.reference.hazards import HAZARDS_FILE, read_hazards
 from welds.reference.load import SHIPPED, SOURCES_FILE, read_tables
 from welds.reference.paths import data_root
@@ -19,13 +20,13 @@ def check_folder(folder: Path) -> list[str]:
     A folder without any table is a fault too.
     """
     if not folder.is_dir():
-        return [str(ReferenceDataError(str(folder), "no such folder"))]
+        return [str(ReferenceDataError(str(folder), tr("no such folder")))]
     if (folder / "tables").is_dir() and (folder / SOURCES_FILE).is_file():
         return _faults_of(folder, None)
     if folder.resolve() == (data_root() / "tables").resolve():
         return check_shipped()
     if not any(folder.glob("*.csv")):
-        return [str(ReferenceDataError(str(folder), "no tables here (files named like metals.csv)"))]
+        return [str(ReferenceDataError(str(folder), tr("no tables here (files named like metals.csv)")))]
     return _faults_of(data_root(), folder)
 
 

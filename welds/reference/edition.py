@@ -6,6 +6,7 @@ from datetime import date
 from pathlib import Path
 
 from welds.errors import ReferenceDataError
+from welds.language import tr
 from welds.reference.paths import data_root
 from welds.reference.text_file import read_text
 
@@ -20,7 +21,7 @@ class Edition:
     digest: str
 
     def __str__(self) -> str:
-        return f"{self.day.isoformat()}, digest {self.digest}"
+        return tr("{day}, digest {digest}", day=self.day.isoformat(), digest=self.digest)
 
 
 def edition(root: Path | None = None) -> Edition:
@@ -33,7 +34,7 @@ def edition(root: Path | None = None) -> Edition:
     try:
         day = date.fromisoformat(text)
     except ValueError:
-        raise ReferenceDataError(DATE_FILE, f"not a date like 2026-01-31: {text!r}") from None
+        raise ReferenceDataError(DATE_FILE, tr("not a date like 2026-01-31: {text!r}", text=text)) from None
     return Edition(day, _digest(root))
 
 

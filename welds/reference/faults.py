@@ -4,7 +4,9 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from welds.errors import InputError, nearest
+from welds.language import either, tr
 from welds.reference.basis import Basis
+from welds.reference.names import name_of
 from welds.reference.tables import Tables
 
 
@@ -59,7 +61,7 @@ def find_fault(tables: Tables, text: str) -> str:
     if asked in names or asked in numbers:
         return asked
     close = nearest(asked, names)
-    raise InputError("fault", text, f"{', '.join(names)}, or a number of ISO 6520-1", close)
+    raise InputError("fault", text, tr("{names}, or a number of ISO 6520-1", names=", ".join(names)), close)
 
 
 def remedies(tables: Tables, fault: str, process: str, family: str) -> tuple[Fault, ...]:
@@ -79,5 +81,5 @@ def imperfection_words(tables: Tables, fault: str) -> str:
     if fault in by_number:
         return f"{by_number[fault]} ({fault})"
     numbers = next((row.iso_6520 for row in tables.records(Fault) if row.fault == fault), ())
-    words = fault.replace("-", " ")
-    return f"{words} ({' or '.join(numbers)})" if numbers else words
+    words = name_of(fault)
+    return f"{words} ({either(numbers)})" if numbers else words

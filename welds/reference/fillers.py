@@ -4,8 +4,10 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from welds.errors import InputError, NotCoveredError, nearest
+from welds.language import tr
 from welds.reference.basis import Basis
 from welds.reference.metals import Metal
+from welds.reference.names import id_or_name
 from welds.reference.tables import Tables
 
 GENERAL = "general"
@@ -70,21 +72,33 @@ def filler_choice(tables: Tables, metal_a: Metal, metal_b: Metal, goal: str | No
 
     Raises NotCoveredError for a pair that cannot be fused, or cannot serve the goal, with the reason.
     """
-    pair = " to ".join(dict.fromkeys((metal_a.id, metal_b.id)))
+    pair = (
+        metal_a.id
+        if metal_a.id == metal_b.id
+        else tr("{first} to {other}", first=metal_a.id, other=metal_b.id)
+    )
     for metal in (metal_a, metal_b):
         if not metal.is_weldable:
             raise NotCoveredError(pair, metal.refusal)
     wanted = goal or GENERAL
     general = _closest(tables, metal_a, metal_b, GENERAL)
     if general is None:
-        raise NotCoveredError(pair, "the tables hold no filler for this pair")
+        raise NotCoveredError(pair, tr("the tables hold no filler for this pair"))
     if not general.first:
         raise NotCoveredError(pair, general.why)
     row = _closest(tables, metal_a, metal_b, wanted)
     if row is not None and not row.first:
-        raise NotCoveredError(f"{pair} for {wanted}", row.why, "the same joint without this goal")
+        raise NotCoveredError(
+            tr("{pair} for {goal}", pair=pair, goal=id_or_name(wanted)),
+            row.why,
+            tr("the same joint without this goal"),
+        )
     chosen = row or general
-    note = chosen.note if row else f"no row answers {wanted} for this pair; this is the general choice"
+    note = (
+        chosen.note
+        if row
+        else tr("no row answers {goal} for this pair; this is the general choice", goal=id_or_name(wanted))
+    )
     return FillerChoice(
         first=chosen.first,
         seconds=chosen.second,

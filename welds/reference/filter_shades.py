@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import ClassVar, NamedTuple
 
 from welds.errors import InputError, NotCoveredError
+from welds.language import figure, tr
 from welds.reference.basis import Basis, weakest
 from welds.reference.tables import Tables
 
@@ -60,7 +61,7 @@ def shade_floor_and_start(tables: Tables, process: str, current_a: float, family
     touch; a current on an edge takes the higher band, and the topmost band includes its end.
     """
     if not current_a > 0:
-        raise InputError("current", f"{current_a:g} A", "above 0 A")
+        raise InputError("current", figure(f"{current_a:g} A"), tr("above 0 A"))
     rule = _band(tables, RULE, (process, "any"), current_a)
     if rule is None or rule.shade_min is None:
         raise _past_the_table(tables, process, current_a)
@@ -76,8 +77,8 @@ def _past_the_table(tables: Tables, process: str, current_a: float) -> InputErro
     if not bands:
         return InputError("process", process, "tig, mig")
     top = max(row.current_to_a or 0.0 for row in bands)
-    asked = f"filter shade for {process} at {current_a:g} A"
-    return NotCoveredError(asked, "the regulation's table ends below this current", f"{top:g} A")
+    asked = tr("filter shade for {process} at {current_a:g} A", process=process, current_a=current_a)
+    return NotCoveredError(asked, tr("the regulation's table ends below this current"), figure(f"{top:g} A"))
 
 
 def _european_band(process: str, family: str) -> tuple[str, str]:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from welds.errors import InputError
+from welds.language import mark, tr
 from welds.reference.tables import Tables
 
 
@@ -31,8 +32,9 @@ def gauge_thickness_mm(tables: Tables, system: str, gauge: int) -> float:
     if gauge not in by_number:
         if not by_number:
             systems = sorted({each.system for each in tables.records(Gauge)})
-            raise InputError("gauge system", system, ", ".join(systems))
+            raise InputError(mark("gauge system"), system, ", ".join(systems))
         lowest, highest = min(by_number), max(by_number)
         near = min(by_number, key=lambda number: abs(number - gauge))
-        raise InputError("gauge", gauge, f"{system} {lowest} to {highest}", str(near))
+        allowed = tr("{system} {lowest} to {highest}", system=system, lowest=lowest, highest=highest)
+        raise InputError("gauge", gauge, allowed, str(near))
     return by_number[gauge]

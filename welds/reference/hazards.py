@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Literal
 
 from welds.errors import ReferenceDataError, nearest
+from welds.language import tr
 from welds.reference.basis import Basis
 from welds.reference.cells import one_of, read_grade
 from welds.reference.paths import data_root
@@ -26,7 +27,10 @@ _FIELDS = ("severity", "when", "text", "source", "place", "basis", "note")
 
 @dataclass(frozen=True, slots=True)
 class Hazard:
-    """One caution: it applies when any case holds, and a case when each attribute has one of its values."""
+    """One caution: it applies when any case holds, and a case when each attribute has one of its values.
+
+    `text` is English: `tr` says it.
+    """
 
     id: str
     severity: Severity
@@ -93,23 +97,23 @@ def read_hazards(
 
 def _hazard(name: str, entry: object, source_ids: Collection[str]) -> Hazard:
     if not isinstance(entry, YamlMap):
-        raise ValueError(f"expected {', '.join(_FIELDS)}")
+        raise ValueError(tr("expected {fields}", fields=", ".join(_FIELDS)))
     for key in entry:
         if key not in _FIELDS:
-            raise ValueError(f"unknown entry {_unknown(key, _FIELDS)}")
+            raise ValueError(tr("unknown entry {unknown}", unknown=_unknown(key, _FIELDS)))
     texts: dict[str, str] = {}
     for key in ("severity", "text", "source", "place", "basis", "note"):
         value = entry.get(key, "")
         if not isinstance(value, str):
-            raise ValueError(f"{key!r} must be one text")
+            raise ValueError(tr("{key!r} must be one text", key=key))
         if not value and key != "note":
-            raise ValueError(f"{key!r} is missing or empty")
+            raise ValueError(tr("{key!r} is missing or empty", key=key))
         texts[key] = value
     severity = next((known for known in _RANK if known == texts["severity"]), None)
     if severity is None:
         raise ValueError(one_of(texts["severity"], tuple(_RANK)))
     if texts["source"] not in source_ids:
-        raise ValueError(f"source {texts['source']!r} is not in sources.yaml")
+        raise ValueError(tr("source {source_id!r} is not in sources.yaml", source_id=texts["source"]))
     return Hazard(
         id=name,
         severity=severity,
@@ -126,21 +130,25 @@ def _cases(when: object) -> tuple[Mapping[str, frozenset[str]], ...]:
     if when == ALWAYS:
         return ({},)
     if not isinstance(when, list) or not when:
-        raise ValueError(f"'when' is {ALWAYS!r} or a list of cases")
+        raise ValueError(tr("'when' is {always!r} or a list of cases", always=ALWAYS))
     return tuple(_case(case) for case in when)
 
 
 def _case(case: object) -> Mapping[str, frozenset[str]]:
     if not isinstance(case, dict) or not case:
-        raise ValueError("a case is {attribute: [values]}")
+        raise ValueError(tr("a case is {attribute: [values]}"))
     for attribute, values in case.items():
         if attribute not in ATTRIBUTES:
-            raise ValueError(f"nothing in a request is called {_unknown(attribute, ATTRIBUTES)}")
+            raise ValueError(
+                tr("nothing in a request is called {unknown}", unknown=_unknown(attribute, ATTRIBUTES))
+            )
         if not isinstance(values, list) or not values or not all(isinstance(value, str) for value in values):
-            raise ValueError(f"{attribute!r} needs a list of words")
+            raise ValueError(tr("{attribute!r} needs a list of words", attribute=attribute))
     return {attribute: frozenset(values) for attribute, values in case.items()}
 
 
 def _unknown(given: str, allowed: tuple[str, ...]) -> str:
     hint = nearest(given, allowed)
-    return f"{given!r}; allowed: {', '.join(allowed)}" + (f"; nearest: {hint}" if hint else "")
+    return tr("{given!r}; allowed: {allowed}", given=given, allowed=", ".join(allowed)) + (
+        tr("; nearest: {hint}", hint=hint) if hint else ""
+    )

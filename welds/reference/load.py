@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from welds.errors import ReferenceDataError, nearest
+from welds.language import tr
 from welds.reference.csv_table import Keyed, read_rows
 from welds.reference.paths import data_root
 from welds.reference.sheet import Sheet, read_sheet
@@ -23,7 +24,11 @@ def load_tables(user_folder: Path | None = None, root: Path | None = None) -> Ta
     tables = read_tables(root or data_root(), user_folder, faults)
     if faults:
         first = faults[0]
-        more = f" (and {len(faults) - 1} more; `welds tables check` lists all)" if len(faults) > 1 else ""
+        more = (
+            tr(" (and {number} more; `welds tables check` lists all)", number=len(faults) - 1)
+            if len(faults) > 1
+            else ""
+        )
         raise ReferenceDataError(first.file, first.problem + more, first.row, first.column)
     return tables
 
@@ -46,7 +51,9 @@ def read_tables(root: Path, user_folder: Path | None, faults: list[ReferenceData
 
 def _sheet_beside(folder: Path, name: str, shown: str, faults: list[ReferenceDataError]) -> Sheet | None:
     if not (folder / f"{name}.yaml").exists():
-        faults.append(ReferenceDataError(f"{shown}.csv", f"its column sheet {name}.yaml is missing"))
+        faults.append(
+            ReferenceDataError(f"{shown}.csv", tr("its column sheet {name}.yaml is missing", name=name))
+        )
         return None
     try:
         return read_sheet(folder / f"{name}.yaml", f"{shown}.yaml")
@@ -66,14 +73,14 @@ def _lay_over(
         table = tables.get(path.stem)
         if table is None:
             hint = nearest(path.stem, tables)
-            problem = "no table has this name" + (f"; nearest: {hint}" if hint else "")
+            problem = tr("no table has this name") + (tr("; nearest: {hint}", hint=hint) if hint else "")
             faults.append(ReferenceDataError(str(path), problem))
             continue
         own = read_rows(path, str(path), table.sheet, sources, faults, complete=False)
         merged: Keyed = {table.key_of(row): row for row in table.rows} | own
         tables[path.stem] = Table(table.name, table.sheet, tuple(merged.values()), frozenset(own))
     faults.extend(
-        ReferenceDataError(str(path), "column sheets are fixed; own tables are CSV only")
+        ReferenceDataError(str(path), tr("column sheets are fixed; own tables are CSV only"))
         for path in sorted(folder.glob("*.yaml"))
         if path.name != SOURCES_FILE
     )

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from welds.errors import InputError, nearest
+from welds.language import tr
 from welds.reference.basis import Basis, GradedCells
 from welds.reference.tables import Tables
 
@@ -90,7 +91,7 @@ def _tempered(_tables: Tables) -> dict[str, Metal]:
 def _in_temper(metal: Metal, temper: str, text: str) -> Metal:
     by_lower = {known.lower(): known for known in metal.tempers}
     if temper not in by_lower:
-        allowed = f"{metal.alloy} in temper {', '.join(metal.tempers)}"
+        allowed = tr("{alloy} in temper {tempers}", alloy=metal.alloy, tempers=", ".join(metal.tempers))
         close = nearest(temper, metal.tempers)
         raise InputError("metal", text, allowed, f"{metal.alloy}-{close or metal.temper}")
     softens = "none" if temper == "o" else metal.heat_softens

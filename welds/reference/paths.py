@@ -4,6 +4,7 @@ from pathlib import Path
 
 import welds
 from welds.errors import ReferenceDataError
+from welds.language import tr
 
 
 def data_root() -> Path:
@@ -12,4 +13,4 @@ def data_root() -> Path:
     for candidate in (package / "data", package.parent / "data"):
         if (candidate / "tables").is_dir():
             return candidate
-    raise ReferenceDataError("data", "the data folder is missing; install the program again")
+    raise ReferenceDataError("data", tr("the data folder is missing; install the program again"))

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from welds.errors import AmbiguousInputError, InputError, nearest
+from welds.language import tr
 from welds.reference.tables import Tables
 
 
@@ -30,7 +31,7 @@ def find_position(tables: Tables, text: str) -> str:
     found = by_name.get(_plain(text))
     if found is None:
         letters = [position.iso_6947 for position in tables.records(Position)]
-        allowed = f"{', '.join(letters)}, an AWS number such as 1G, or words such as flat"
+        allowed = tr("{letters}, an AWS number such as 1G, or words such as flat", letters=", ".join(letters))
         raise InputError("position", text, allowed, nearest(_plain(text), by_name))
     if len(found) > 1:
         raise AmbiguousInputError("position", text, [f"{each.iso_6947} ({each.words})" for each in found])

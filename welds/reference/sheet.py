@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from welds.errors import ReferenceDataError, nearest
+from welds.language import tr
 from welds.reference import cells
 from welds.reference.basis import Basis
 from welds.reference.cells import Cell, Kind
@@ -27,7 +28,7 @@ class Column:
     @property
     def empty(self) -> Cell:
         """The value of an empty cell."""
-        if self.kind is Kind.TEXT:
+        if self.kind in (Kind.TEXT, Kind.PROSE):
             return ""
         return () if self.kind in (Kind.LIST, Kind.GRADES) else None
 
@@ -49,11 +50,16 @@ class Column:
                 return cells.read_grades
             case Kind.TEXT:
                 return str
+            case Kind.PROSE:
+                return tr
 
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """Title, what a row is, key columns, all columns in order, pairs that must not be out of order."""
+    """Title, what a row is, key columns, all columns in order, pairs that must not be out of order.
+
+    Title and what a row is are in the language in use.
+    """
 
     title: str
     about: str
@@ -62,13 +68,14 @@ class Sheet:
     order: tuple[tuple[str, str], ...] = ()
 
 
+_NOTE = Column("note", Kind.TEXT, "what a reader should know about the row", optional=True)
 CLOSING_COLUMNS = (
     Column("source_id", Kind.TEXT, "the document the row comes from, as in sources.yaml"),
     Column("place", Kind.TEXT, "where in the document: table, page, clause"),
     Column("basis", Kind.CHOICE, "how good the row is", choices=tuple(Basis)),
-    Column("note", Kind.TEXT, "what a reader should know about the row", optional=True),
+    _NOTE,
 )
-"""Every table ends with these; a sheet need not repeat them."""
+"""Every table ends with these; a sheet repeats one only to say that its notes are words for cards."""
 
 _SHEET_KEYS = ("title", "about", "key", "columns", "order")
 _COLUMN_KEYS = ("type", "meaning", "unit", "min", "max", "choices", "optional")
@@ -80,28 +87,36 @@ def read_sheet(path: Path, shown: str) -> Sheet:
     _only(found, _SHEET_KEYS, shown)
     for part in ("title", "about"):
         if not isinstance(found.get(part), str) or not found[part]:
-            raise ReferenceDataError(shown, f"{part!r} is missing or empty", found.line_of.get(part))
+            raise ReferenceDataError(
+                shown, tr("{part!r} is missing or empty", part=part), found.line_of.get(part)
+            )
     declared = found.get("columns")
     if not isinstance(declared, YamlMap):
-        raise ReferenceDataError(shown, "'columns' is missing")
+        raise ReferenceDataError(shown, tr("'columns' is missing"))
     columns = {name: _column(name, declared, shown) for name in declared}
     for closing in CLOSING_COLUMNS:
-        if columns.pop(closing.name, closing).kind is not closing.kind:
-            problem = f"this closing column is always of type {closing.kind}"
+        own = columns.pop(closing.name, closing)
+        if own.kind is Kind.PROSE and closing is _NOTE:
+            columns[closing.name] = own
+            continue
+        if own.kind is not closing.kind:
+            problem = tr("this closing column is always of type {kind}", kind=closing.kind)
             raise ReferenceDataError(shown, problem, declared.line_of[closing.name], closing.name)
         columns[closing.name] = closing
     key = _names(found, "key", columns, shown)
     for name in key:
         if columns[name].optional:
-            raise ReferenceDataError(shown, "a key column cannot be optional", found.line_of["key"], name)
+            raise ReferenceDataError(shown, tr("a key column cannot be optional"), found.line_of["key"], name)
     order = found.get("order", [])
     if not isinstance(order, list) or not all(isinstance(pair, list) and len(pair) == 2 for pair in order):
-        raise ReferenceDataError(shown, "'order' is a list of pairs of columns", found.line_of["order"])
+        raise ReferenceDataError(shown, tr("'order' is a list of pairs of columns"), found.line_of["order"])
     pairs = tuple((str(low), str(high)) for low, high in order)
     for bound in (bound for pair in pairs for bound in pair):
         if bound not in columns or columns[bound].kind not in (Kind.NUMBER, Kind.INTEGER):
-            raise ReferenceDataError(shown, "'order' names no number column", found.line_of["order"], bound)
-    return Sheet(str(found["title"]), str(found["about"]), key, columns, pairs)
+            raise ReferenceDataError(
+                shown, tr("'order' names no number column"), found.line_of["order"], bound
+            )
+    return Sheet(tr(str(found["title"])), tr(str(found["about"])), key, columns, pairs)
 
 
 def _column(name: str, declared: YamlMap, shown: str) -> Column:
@@ -112,7 +127,7 @@ def _column(name: str, declared: YamlMap, shown: str) -> Column:
         return ReferenceDataError(shown, problem, line, name)
 
     if not isinstance(found, YamlMap):
-        raise fault("expected {type: ..., meaning: ...}")
+        raise fault(tr("expected {type: ..., meaning: ...}"))
     _only(found, _COLUMN_KEYS, shown, name)
     kinds = tuple(Kind)
     if found.get("type") not in kinds:
@@ -120,25 +135,25 @@ def _column(name: str, declared: YamlMap, shown: str) -> Column:
     kind = Kind(str(found["type"]))
     meaning, unit = str(found.get("meaning", "")), str(found.get("unit", ""))
     if not meaning:
-        raise fault("'meaning' is missing")
+        raise fault(tr("'meaning' is missing"))
     choices = found.get("choices", [])
     if not isinstance(choices, list) or (kind is Kind.CHOICE and not choices):
-        raise fault("'choices' must be a list of words")
+        raise fault(tr("'choices' must be a list of words"))
     if choices and kind not in (Kind.CHOICE, Kind.LIST):
-        raise fault("'choices' belongs to a choice or a list")
+        raise fault(tr("'choices' belongs to a choice or a list"))
     lowest = highest = None
     try:
         optional = cells.chosen(("true", "false"))(str(found.get("optional", "false"))) == "true"
         if kind in (Kind.NUMBER, Kind.INTEGER):
             lowest, highest = (cells.read_number(str(found.get(bound, ""))) for bound in ("min", "max"))
     except ValueError as error:
-        raise fault(f"optional, min or max: {error}") from error
+        raise fault(tr("optional, min or max: {error}", error=error)) from error
     if kind is Kind.NUMBER and not unit:
-        raise fault("a number needs its 'unit' (1 for a plain ratio)")
+        raise fault(tr("a number needs its 'unit' (1 for a plain ratio)"))
     if lowest is not None and highest is not None and lowest >= highest:
-        raise fault("'min' must be below 'max'")
+        raise fault(tr("'min' must be below 'max'"))
     if lowest is None and ("min" in found or "max" in found):
-        raise fault("'min' and 'max' belong to a number or an integer")
+        raise fault(tr("'min' and 'max' belong to a number or an integer"))
     return Column(name, kind, meaning, unit, lowest, highest, tuple(map(str, choices)), optional)
 
 
@@ -146,12 +161,12 @@ def _names(found: YamlMap, part: str, columns: Mapping[str, Column], shown: str)
     names = found.get(part)
     if not isinstance(names, list) or not names:
         raise ReferenceDataError(
-            shown, f"{part!r} is missing; it lists column names", found.line_of.get(part)
+            shown, tr("{part!r} is missing; it lists column names", part=part), found.line_of.get(part)
         )
     for name in names:
         if name not in columns:
             raise ReferenceDataError(
-                shown, f"{part!r} names no column of this sheet", found.line_of[part], str(name)
+                shown, tr("{part!r} names no column of this sheet", part=part), found.line_of[part], str(name)
             )
     return tuple(map(str, names))
 
@@ -160,7 +175,7 @@ def _only(found: YamlMap, allowed: tuple[str, ...], shown: str, column: str | No
     for key in found:
         if key not in allowed:
             hint = nearest(key, allowed)
-            problem = f"unknown entry {key!r}; allowed: {', '.join(allowed)}" + (
-                f"; nearest: {hint}" if hint else ""
+            problem = tr("unknown entry {key!r}; allowed: {allowed}", key=key, allowed=", ".join(allowed)) + (
+                tr("; nearest: {hint}", hint=hint) if hint else ""
             )
             raise ReferenceDataError(shown, problem, found.line_of[key], column)

@@ -4,6 +4,7 @@ from dataclasses import dataclass, fields
 from pathlib import Path
 
 from welds.errors import ReferenceDataError, nearest
+from welds.language import tr
 from welds.reference.strict_yaml import YamlMap, read_yaml
 
 
@@ -37,22 +38,29 @@ def read_sources(path: Path, shown: str, faults: list[ReferenceDataError]) -> di
         line = found.line_of[key]
         if not isinstance(entry, YamlMap):
             faults.append(
-                ReferenceDataError(shown, f"source {key}: expected citation, status, how_read", line)
+                ReferenceDataError(
+                    shown, tr("source {key}: expected citation, status, how_read", key=key), line
+                )
             )
             continue
         problems = _problems(entry)
-        faults.extend(ReferenceDataError(shown, f"source {key}: {problem}", line) for problem in problems)
+        faults.extend(
+            ReferenceDataError(shown, tr("source {key}: {problem}", key=key, problem=problem), line)
+            for problem in problems
+        )
         if not problems:
             sources[key] = Source(id=key, **{name: str(text) for name, text in entry.items()})
     return sources
 
 
 def _problems(entry: YamlMap) -> list[str]:
-    problems = [f"{name!r} is missing or empty" for name in _NEEDED if not entry.get(name)]
+    problems = [tr("{name!r} is missing or empty", name=name) for name in _NEEDED if not entry.get(name)]
     for name, text in entry.items():
         if name not in _FIELDS:
             hint = nearest(name, _FIELDS)
-            problems.append(f"unknown entry {name!r}" + (f"; nearest: {hint}" if hint else ""))
+            problems.append(
+                tr("unknown entry {name!r}", name=name) + (tr("; nearest: {hint}", hint=hint) if hint else "")
+            )
         elif not isinstance(text, str):
-            problems.append(f"{name!r} must be one text")
+            problems.append(tr("{name!r} must be one text", name=name))
     return problems

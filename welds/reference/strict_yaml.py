@@ -8,6 +8,7 @@ from pathlib import Path
 import yaml
 
 from welds.errors import ReferenceDataError
+from welds.language import tr
 from welds.reference.text_file import read_text
 
 DEEPEST = 50
@@ -51,15 +52,19 @@ def parse_yaml(text: str, shown: str) -> YamlMap:
     try:
         node = yaml.compose(text, Loader=_TextLoader)
         if not isinstance(node, yaml.MappingNode):
-            raise ReferenceDataError(shown, "expected 'name: value' lines at the top")
+            raise ReferenceDataError(shown, tr("expected 'name: value' lines at the top"))
         value = _plain(node, shown, set())
     except yaml.MarkedYAMLError as error:
         line = error.problem_mark.line + 1 if error.problem_mark else None
-        raise ReferenceDataError(shown, f"not readable as YAML: {error.problem}", line) from error
+        raise ReferenceDataError(
+            shown, tr("not readable as YAML: {problem}", problem=error.problem), line
+        ) from error
     except yaml.YAMLError as error:
-        raise ReferenceDataError(shown, f"not readable as YAML: {str(error).splitlines()[0]}") from error
+        raise ReferenceDataError(
+            shown, tr("not readable as YAML: {problem}", problem=str(error).splitlines()[0])
+        ) from error
     except RecursionError as error:
-        raise ReferenceDataError(shown, "not readable as YAML: nested too deeply") from error
+        raise ReferenceDataError(shown, tr("not readable as YAML: nested too deeply")) from error
     assert isinstance(value, YamlMap)
     return value
 
@@ -67,13 +72,15 @@ def parse_yaml(text: str, shown: str) -> YamlMap:
 def _plain(node: yaml.Node, shown: str, seen: set[int], depth: int = 0) -> object:
     line = node.start_mark.line + 1
     if depth > DEEPEST:
-        raise ReferenceDataError(shown, "not readable as YAML: nested too deeply", line)
+        raise ReferenceDataError(shown, tr("not readable as YAML: nested too deeply"), line)
     if node.tag not in _PLAIN_TAGS:
-        raise ReferenceDataError(shown, "tags (!) are not used here", line)
+        raise ReferenceDataError(shown, tr("tags (!) are not used here"), line)
     if isinstance(node, yaml.ScalarNode):
         return str(node.value).strip()
     if id(node) in seen:
-        raise ReferenceDataError(shown, "anchors and aliases (& and *) are not used here; write it out", line)
+        raise ReferenceDataError(
+            shown, tr("anchors and aliases (& and *) are not used here; write it out"), line
+        )
     seen.add(id(node))
     if isinstance(node, yaml.SequenceNode):
         entries = YamlList()
@@ -86,10 +93,10 @@ def _plain(node: yaml.Node, shown: str, seen: set[int], depth: int = 0) -> objec
     for key_node, value_node in node.value:
         line = key_node.start_mark.line + 1
         if not isinstance(key_node, yaml.ScalarNode):
-            raise ReferenceDataError(shown, "a key must be a plain word", line)
+            raise ReferenceDataError(shown, tr("a key must be a plain word"), line)
         key = str(key_node.value)
         if key in mapping:
-            problem = f"key {key!r} comes twice (first on line {mapping.line_of[key]})"
+            problem = tr("key {key!r} comes twice (first on line {line})", key=key, line=mapping.line_of[key])
             raise ReferenceDataError(shown, problem, line)
         mapping[key] = _plain(value_node, shown, seen, depth + 1)
         mapping.line_of[key] = line

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from welds.errors import ReferenceDataError
+from welds.language import tr
 
 LARGEST_BYTES = 5_000_000
 
@@ -16,15 +17,21 @@ def read_text(path: Path, shown: str) -> str:
         with path.open("rb") as file:
             raw = file.read(LARGEST_BYTES + 1)  # never the whole of a file that has no end
     except OSError as error:
-        raise ReferenceDataError(shown, f"cannot be read: {error.strerror or error}") from error
+        raise ReferenceDataError(
+            shown, tr("cannot be read: {problem}", problem=error.strerror or error)
+        ) from error
     if len(raw) > LARGEST_BYTES:
-        raise ReferenceDataError(shown, f"larger than {LARGEST_BYTES // 1_000_000} MB; no table is")
+        raise ReferenceDataError(
+            shown, tr("larger than {size} MB; no table is", size=LARGEST_BYTES // 1000000)
+        )
     try:
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        raise ReferenceDataError(shown, f"not a UTF-8 text file (byte {error.start + 1})") from error
+        raise ReferenceDataError(
+            shown, tr("not a UTF-8 text file (byte {start})", start=error.start + 1)
+        ) from error
     if "\0" in text:
-        raise ReferenceDataError(shown, "not a text file: it holds zero bytes")
+        raise ReferenceDataError(shown, tr("not a text file: it holds zero bytes"))
     if not text.strip():
-        raise ReferenceDataError(shown, "the file is empty")
+        raise ReferenceDataError(shown, tr("the file is empty"))
     return text

@@ -2,6 +2,7 @@
 
 from welds.advice.heat.bead import Bead, Range
 from welds.advice.heat.picture import picture_json
+from welds.language import figure, tr
 from welds.quantities.display import show
 from welds.quantities.units import Units
 
@@ -48,32 +49,56 @@ def bead_json(bead: Bead) -> dict[str, object]:
 
 def bead_text(bead: Bead, units: Units) -> str:
     """Return the bead as a few lines."""
-    depth = "melts right through" if bead.full_penetration else _length(bead.depth_mm, units)
+    depth = _length(bead.depth_mm, units)
+    if bead.full_penetration:
+        depth = tr("melts right through ({width} wide at the root)", width=_one(bead.root_width_mm, units))
     lines = [
-        f"Fused width    {_length(bead.width_mm, units)}",
-        f"Fused depth    {depth}"
-        + (f" ({_one(bead.root_width_mm, units)} wide at the root)" * bead.full_penetration),
-        f"Burn-through   {_margin(bead)}",
-        f"Current        {bead.through_current_a:.0f} A just melts through,"
-        f" {bead.collapse_current_a:.0f} A falls out",
-        f"Pool           {_one(bead.pool_length_mm, units)} long",
-        f"Heat input     {_shown(bead.heat_input_kj_mm, 'kJ/mm', 'heat_input', units)} (EN 1011-1)",
+        tr("Fused width    {length}", length=_length(bead.width_mm, units)),
+        tr("Fused depth    {depth}", depth=depth),
+        tr("Burn-through   {margin}", margin=_margin(bead)),
+        tr(
+            "Current        {through:.0f} A just melts through, {collapse:.0f} A falls out",
+            through=bead.through_current_a,
+            collapse=bead.collapse_current_a,
+        ),
+        tr("Pool           {length} long", length=_one(bead.pool_length_mm, units)),
+        tr(
+            "Heat input     {heat} (EN 1011-1)",
+            heat=_shown(bead.heat_input_kj_mm, "kJ/mm", "heat_input", units),
+        ),
     ]
     if bead.deposited_mm2 is not None:
-        leg = f", a fillet of {_one(bead.fillet_leg_mm, units)} leg" if bead.fillet_leg_mm is not None else ""
-        lines.append(f"Added metal    {_area(bead.deposited_mm2, units)} by the wire feed{leg}")
+        added = tr("Added metal    {area} by the wire feed", area=_area(bead.deposited_mm2, units))
+        if bead.fillet_leg_mm is not None:
+            added += ", " + tr("a fillet of {length} leg", length=_one(bead.fillet_leg_mm, units))
+        lines.append(added)
     if bead.cooling_t85_s is not None:
-        lines.append(f"Cooling        {bead.cooling_t85_s:.1f} s from 800 to 500 degC (EN 1011-2)")
+        lines.append(
+            tr(
+                "Cooling        {time:.1f} s from 800 to 500 degC (EN 1011-2)",
+                time=bead.cooling_t85_s,
+            )
+        )
     if bead.heat_affected_width_mm is not None and bead.affected_c is not None:
         wide = _one(bead.heat_affected_width_mm, units)
         limit = _shown(bead.affected_c, "degC", "preheat", units)
-        lines.append(f"Heat-affected  {wide} beside the bead, above {limit}")
+        lines.append(tr("Heat-affected  {wide} beside the bead, above {limit}", wide=wide, limit=limit))
     efficiency = bead.efficiency
     lines += [
-        f"Reckoned with  {bead.voltage_v:.1f} V, of which {efficiency.middle:.0%} reach the work"
-        f" ({efficiency.low:.0%} to {efficiency.high:.0%}): {efficiency.text}",
-        f"Conduction only, give or take {bead.error:.0%} in the heat: to think with, not a procedure.",
-        *(f"Trend only: {text}" for text in bead.trends),
+        tr(
+            "Reckoned with  {voltage:.1f} V, of which {middle:.0%} reach the work ({low:.0%}"
+            " to {high:.0%}): {text}",
+            voltage=bead.voltage_v,
+            middle=efficiency.middle,
+            low=efficiency.low,
+            high=efficiency.high,
+            text=efficiency.text,
+        ),
+        tr(
+            "Conduction only, give or take {error:.0%} in the heat: to think with, not a procedure.",
+            error=bead.error,
+        ),
+        *(tr("Trend only: {text}", text=text) for text in bead.trends),
     ]
     return "\n".join(lines)
 
@@ -85,21 +110,21 @@ def _band(found: Range) -> list[float]:
 def _margin(bead: Bead) -> str:
     margin = bead.burn_through_margin
     if margin < 0.0:
-        return f"falls out: {-margin:.0%} less current would hold it"
-    return f"{margin:.0%} more current before it falls out"
+        return tr("falls out: {share:.0%} less current would hold it", share=-margin)
+    return tr("{margin:.0%} more current before it falls out", margin=margin)
 
 
 def _length(found: Range, units: Units) -> str:
     middle, low, high = (_one(value, units) for value in (found.middle, found.low, found.high))
-    return f"{middle} ({low} to {high})"
+    return tr("{middle} ({low} to {high})", middle=middle, low=low, high=high)
 
 
 def _one(value_mm: float, units: Units) -> str:
-    return f"{value_mm:.1f} mm" if units is Units.METRIC else f"{value_mm / 25.4:.3f} in"
+    return figure(f"{value_mm:.1f} mm" if units is Units.METRIC else f"{value_mm / 25.4:.3f} in")
 
 
 def _area(value_mm2: float, units: Units) -> str:
-    return f"{value_mm2:.1f} mm2" if units is Units.METRIC else f"{value_mm2 / 25.4**2:.4f} in2"
+    return figure(f"{value_mm2:.1f} mm2" if units is Units.METRIC else f"{value_mm2 / 25.4**2:.4f} in2")
 
 
 def _shown(value: float, unit: str, kind: str, units: Units) -> str:

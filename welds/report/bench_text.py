@@ -1,39 +1,48 @@
 """The bench as plain text: machines with what they give and for how long, then the shelf."""
 
 import textwrap
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from welds.advice.equipment import Machine, Shelf
 from welds.advice.power_checks import FULL_DUTY_PERCENT, duty_of
 from welds.advice.supply_checks import Draw, draw_at
 from welds.bench.bench import Bench
+from welds.language import figure, mark, tr
 from welds.physics.supply import feeder_current
+from welds.reference.names import name_of
 from welds.reference.supply import conductor_factor
 from welds.reference.tables import Tables
+from welds.report.wording import machine_name, yes_or_no
 
 _WIDTH, _LABEL = 100, 24
 MINUTES = 10.0
+_PROCESSES = {"mig": mark("mig"), "tig": mark("tig")}
+_COOLING = {"air": mark("air-cooled"), "water": mark("water-cooled")}
 
 
 def bench_lines(bench: Bench, tables: Tables) -> Iterator[str]:
     """Yield the lines that `welds bench show` prints."""
     for machine in bench.machines:
-        yield f"{machine.name}{'  (in use)' if machine is bench.machine else ''}"
+        name = machine_name(machine.name)
+        yield tr("{name}  (in use)", name=name) if machine is bench.machine else name
         for label, words in _machine(machine, tables):
             yield _pair(label, words)
         yield ""
     shared = feeder_amps(bench, tables)
     if shared is not None:
         yield _pair(
-            "all at once",
-            f"conductors for about {shared:.0f} A [NEC_630_2008]; who wires it goes by the local code",
+            tr("all at once"),
+            tr(
+                "conductors for about {current:.0f} A [NEC_630_2008]; who wires it goes by the local code",
+                current=shared,
+            ),
         )
         yield ""
-    yield "On the shelf"
+    yield tr("On the shelf")
     stock = list(_shelf(bench.shelf))
     yield from (_pair(label, words) for label, words in stock)
     if not stock:
-        yield "  nothing stated, so nothing is ruled out"
+        yield "  " + tr("nothing stated, so nothing is ruled out")
 
 
 def feeder_amps(bench: Bench, tables: Tables) -> float | None:
@@ -60,34 +69,49 @@ def _at_most(machine: Machine, tables: Tables) -> Draw | None:
 
 
 def _machine(machine: Machine, tables: Tables) -> Iterator[tuple[str, str]]:
-    yield "processes", " and ".join(sorted(machine.processes)) + f", {machine.kind.replace('-', ' ')}"
+    yield tr("processes"), f"{_processes(machine)}, {name_of(machine.kind)}"
     for label, setting, unit in (
-        ("current", "current", "A"),
-        ("AC frequency", "ac_frequency", "Hz"),
-        ("electrode negative", "electrode_negative", "%"),
-        ("wire feed", "wire_feed", "m/min"),
-        ("voltage", "voltage", "V"),
+        (tr("current"), "current", "A"),
+        (tr("AC frequency"), "ac_frequency", "Hz"),
+        (tr("electrode negative"), "electrode_negative", "%"),
+        (tr("wire feed"), "wire_feed", "m/min"),
+        (tr("voltage"), "voltage", "V"),
     ):
         words = _reach(machine, setting, unit)
         if words:
             yield label, words
-    has = {"AC": machine.has_ac, "pulse": machine.has_pulse, "pedal": machine.has_pedal}
-    yield "has", ", ".join(name if there else f"no {name}" for name, there in has.items())
+    has = (
+        tr("AC") if machine.has_ac else tr("no AC"),
+        tr("pulse") if machine.has_pulse else tr("no pulse"),
+        tr("pedal") if machine.has_pedal else tr("no pedal"),
+    )
+    yield tr("has"), ", ".join(has)
     if machine.wire_diameters_mm:
-        yield "wires", ", ".join(f"{each:g} mm" for each in sorted(machine.wire_diameters_mm))
+        yield tr("wires"), _sizes(machine.wire_diameters_mm)
     for amps, percent in machine.duty_cycle:
-        yield "duty cycle", f"{percent / MINUTES:g} minutes in ten at {amps:g} A"
+        yield (
+            tr("duty cycle"),
+            tr("{minutes:g} minutes in ten at {amps:g} A", minutes=percent / MINUTES, amps=amps),
+        )
     torch = machine.torch
     if torch is not None:
-        rated = f", {torch.rated_a:g} A at {torch.duty_percent:g} %" if torch.rated_a is not None else ""
-        rated += f", {torch.rated_ac_a:g} A on AC" if torch.rated_ac_a is not None else ""
-        yield "torch", f"{torch.cooling}-cooled{rated}"
+        rated = [tr(_COOLING[torch.cooling])]
+        if torch.rated_a is not None:
+            rated.append(tr("{amps:g} A at {duty:g} %", amps=torch.rated_a, duty=torch.duty_percent))
+        if torch.rated_ac_a is not None:
+            rated.append(tr("{amps:g} A on AC", amps=torch.rated_ac_a))
+        yield tr("torch"), ", ".join(rated)
     draw = _at_most(machine, tables)
     if draw is not None and machine.supply is not None:
         yield (
-            "supply",
-            f"up to {draw.high_a:.0f} A from {machine.supply.volts:g} V at {machine.current_max_a:g} A"
-            f" ({draw.known})",
+            tr("supply"),
+            tr(
+                "up to {drawn:.0f} A from {volts:g} V at {current:g} A ({known})",
+                drawn=draw.high_a,
+                volts=machine.supply.volts,
+                current=machine.current_max_a,
+                known=draw.known,
+            ),
         )
 
 
@@ -95,50 +119,69 @@ def _reach(machine: Machine, setting: str, unit: str) -> str:
     low, high = machine.reach(setting)
     control = machine.control(setting)
     if control and control.positions:
-        words = f"{', '.join(f'{each:g}' for each in control.positions)} {unit} only"
+        figures = ", ".join(figure(f"{each:g}") for each in control.positions)
+        words = tr("{figures} {unit} only", figures=figures, unit=unit)
     elif low is None and high is None:
         return ""
     elif low == high:
-        words = f"{low:g} {unit}, fixed"
+        words = tr("{low:g} {unit}, fixed", low=low, unit=unit)
     else:
-        words = f"{'' if low is None else f'{low:g}'} to {'' if high is None else f'{high:g}'} {unit}".strip()
+        ends = ["" if each is None else figure(f"{each:g}") for each in (low, high)]
+        words = tr("{low} to {high} {unit}", low=ends[0], high=ends[1], unit=unit).strip()
     if control and control.step:
-        words += f", in steps of {control.step:g}"
+        words += ", " + tr("in steps of {step:g}", step=control.step)
     if control and control.marks:
-        words += f"; {control.scale}: " + ", ".join(f"{name} = {figure:g}" for name, figure in control.marks)
+        words += f"; {control.scale}: " + ", ".join(
+            f"{name} = {figure(f'{amount:g}')}" for name, amount in control.marks
+        )
     return words
 
 
 def _shelf(shelf: Shelf) -> Iterator[tuple[str, str]]:
-    for label, pairs in (("tungsten", shelf.tungstens), ("rods", shelf.fillers), ("wires", shelf.wires)):
+    for label, pairs in (
+        (tr("tungsten"), shelf.tungstens),
+        (tr("rods"), shelf.fillers),
+        (tr("wires"), shelf.wires),
+    ):
         names = sorted({name for name, _ in pairs})
         for name in names:
-            sizes = ", ".join(f"{size:g} mm" for size in sorted(size for each, size in pairs if each == name))
-            yield label, f"{name}: {sizes}"
+            yield label, f"{name}: {_sizes(size for each, size in pairs if each == name)}"
     left = dict(shelf.gas_left_l)
     for gas in sorted(shelf.gases | left.keys()):
-        yield "gas", gas + (f", {left[gas]:g} L left" if gas in left else "")
+        yield tr("gas"), tr("{gas}, {litres:g} L left", gas=gas, litres=left[gas]) if gas in left else gas
     plain: tuple[tuple[str, frozenset[int] | frozenset[float] | frozenset[str], str], ...] = (
-        ("cups", shelf.cups, ""),
-        ("cups for a lens", shelf.lens_cups, ""),
-        ("gas lenses", shelf.gas_lens_diameters_mm, " mm"),
-        ("collets", shelf.collet_diameters_mm, " mm"),
-        ("backing bars", shelf.backing_bars, ""),
-        ("brushes for", shelf.brushes, ""),
-        ("wheels for", shelf.wheels, ""),
-        ("tungsten types", shelf.tungsten_types, ""),
-        ("tungsten sizes", shelf.tungsten_diameters_mm, " mm"),
-        ("filler metals", shelf.filler_metals, ""),
-        ("rod sizes", shelf.filler_diameters_mm, " mm"),
-        ("wire sizes", shelf.wire_diameters_mm, " mm"),
+        (tr("cups"), shelf.cups, ""),
+        (tr("cups for a lens"), shelf.lens_cups, ""),
+        (tr("gas lenses"), shelf.gas_lens_diameters_mm, " mm"),
+        (tr("collets"), shelf.collet_diameters_mm, " mm"),
+        (tr("backing bars"), frozenset(map(name_of, shelf.backing_bars)), ""),
+        (tr("brushes for"), frozenset(map(name_of, shelf.brushes)), ""),
+        (tr("wheels for"), frozenset(map(name_of, shelf.wheels)), ""),
+        (tr("tungsten types"), shelf.tungsten_types, ""),
+        (tr("tungsten sizes"), shelf.tungsten_diameters_mm, " mm"),
+        (tr("filler metals"), shelf.filler_metals, ""),
+        (tr("rod sizes"), shelf.filler_diameters_mm, " mm"),
+        (tr("wire sizes"), shelf.wire_diameters_mm, " mm"),
     )
     for label, stock, unit in plain:
         if stock:
-            yield label, ", ".join(f"{each}{unit}" for each in sorted(stock))
+            yield label, ", ".join(figure(f"{each}{unit}") if unit else f"{each}" for each in sorted(stock))
     if shelf.has_gas_lens is not None:
-        yield "gas lens", "yes" if shelf.has_gas_lens else "no"
+        yield tr("gas lens"), yes_or_no(shelf.has_gas_lens)
     for low, high in shelf.helmet_shades:
-        yield "helmet", f"shade {low}" if low == high else f"shades {low} to {high}"
+        yield (
+            tr("helmet"),
+            tr("shade {low}", low=low) if low == high else tr("shades {low} to {high}", low=low, high=high),
+        )
+
+
+def _processes(machine: Machine) -> str:
+    first, *second = (tr(_PROCESSES[each]) for each in sorted(machine.processes))
+    return tr("{first} and {second}", first=first, second=second[0]) if second else first
+
+
+def _sizes(sizes: Iterable[float]) -> str:
+    return ", ".join(figure(f"{size:g} mm") for size in sorted(sizes))
 
 
 def _pair(label: str, words: str) -> str:

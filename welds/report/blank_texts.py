@@ -5,18 +5,26 @@ from collections.abc import Iterator, Mapping
 from html import escape
 from typing import Any
 
+from welds.job.blank import Dimensions
 from welds.job.blank_answer import BlankAnswer
+from welds.language import mark, tr
 from welds.quantities.units import Units
 from welds.reference.sources import Source
 from welds.report.cut_length import both_lengths, cut_length
 from welds.report.html_page import page, table
+from welds.report.wording import verdict
 
 SCHEMA = "welds.blank/1"
 _WIDTH = 90
 _DOCUMENTS = {
-    "standard": "association's table",
-    "inch-table": "design handbook, inches",
-    "shop": "shop practice",
+    "standard": mark("association's table"),
+    "inch-table": mark("design handbook, inches"),
+    "shop": mark("shop practice"),
+}
+_MEASURED = {
+    Dimensions.OUTSIDE: mark("outside"),
+    Dimensions.INSIDE: mark("inside"),
+    Dimensions.OVERALL: mark("overall"),
 }
 
 
@@ -24,19 +32,32 @@ def blank_title(answer: BlankAnswer, units: Units) -> str:
     """Return what the blank is for: "Blank, 5052-H32, 2.0 mm (0.080 in), 3 legs"."""
     part = answer.blank.part
     temper = f"-{answer.metal.temper}" if answer.metal.temper else ""
-    legs = f"{len(part.legs_mm)} legs" if part.bends else "flat"
-    return f"Blank, {answer.metal.id}{temper}, {both_lengths(part.thickness_mm, units)}, {legs}"
+    legs = tr("{number} legs", number=len(part.legs_mm)) if part.bends else tr("flat")
+    return tr(
+        "Blank, {metal}, {thickness}, {legs}",
+        metal=answer.metal.id + temper,
+        thickness=both_lengths(part.thickness_mm, units),
+        legs=legs,
+    )
 
 
 def blank_text(answer: BlankAnswer, units: Units, sources: Mapping[str, Source]) -> str:
     """Return the blank for a terminal."""
     parts = [
-        [blank_title(answer, units), f"legs measured {answer.blank.part.dimensions.value}"],
+        [
+            blank_title(answer, units),
+            tr("legs measured {where}", where=tr(_MEASURED[answer.blank.part.dimensions])),
+        ],
         [line for each in flat_lines(answer, units) for line in _wrapped(each)],
         [line for each in radius_lines(answer, units) for line in _wrapped(each)],
         [line for note in answer.notes for line in _wrapped(f"- {note}")],
-        ["OTHER METHODS", *(f"  {line}" for line in method_lines(answer, units))] if answer.methods else [],
-        ["SOURCES", *(line for each in source_lines(answer, sources) for line in _wrapped(f"  {each}"))],
+        [tr("Other methods").upper(), *(f"  {line}" for line in method_lines(answer, units))]
+        if answer.methods
+        else [],
+        [
+            tr("Sources").upper(),
+            *(line for each in source_lines(answer, sources) for line in _wrapped(f"  {each}")),
+        ],
     ]
     return "\n\n".join("\n".join(lines) for lines in parts if lines) + "\n"
 
@@ -44,21 +65,34 @@ def blank_text(answer: BlankAnswer, units: Units, sources: Mapping[str, Source])
 def flat_lines(answer: BlankAnswer, units: Units) -> Iterator[str]:
     """Yield the flat length and each bend line, one a line."""
     blank = answer.blank
-    yield f"Flat length {both_lengths(blank.length_mm, units)}"
+    yield tr("Flat length {length}", length=both_lengths(blank.length_mm, units))
     if answer.high_mm - answer.low_mm >= 0.05:
         yield (
-            f"  between {cut_length(answer.low_mm, units)} and {cut_length(answer.high_mm, units)} by the"
-            " methods in use; one test bend on your brake narrows that"
+            tr(
+                "  between {low} and {high} by the methods in use; one test bend on your brake narrows that",
+                low=cut_length(answer.low_mm, units),
+                high=cut_length(answer.high_mm, units),
+            )
         )
     if answer.width_mm is not None:
-        yield f"Width {both_lengths(answer.width_mm, units)}"
+        yield tr("Width {length}", length=both_lengths(answer.width_mm, units))
     for number, (line, k) in enumerate(zip(blank.lines, answer.ks, strict=True), 1):
-        way = "up" if line.bend.is_up else "down"
+        way = tr("up") if line.bend.is_up else tr("down")
         yield (
-            f"Bend {number}: {line.bend.angle_deg:g} deg {way}, line at {cut_length(line.middle_mm, units)},"
-            f" inside radius {cut_length(line.bend.radius_mm, units)}, allowance"
-            f" {cut_length(line.allowance_mm, units)}, deduction {cut_length(line.deduction_mm, units)},"
-            f" K {k.k:.3f} ({k.method}, {k.basis.value})"
+            tr(
+                "Bend {number}: {angle:g} deg {way}, line at {line}, inside radius {radius},"
+                " allowance {allowance}, deduction {deduction}, K {k:.3f} ({method}, {grade})",
+                number=number,
+                angle=line.bend.angle_deg,
+                way=way,
+                line=cut_length(line.middle_mm, units),
+                radius=cut_length(line.bend.radius_mm, units),
+                allowance=cut_length(line.allowance_mm, units),
+                deduction=cut_length(line.deduction_mm, units),
+                k=k.k,
+                method=k.method,
+                grade=k.basis.word,
+            )
         )
 
 
@@ -66,19 +100,25 @@ def radius_lines(answer: BlankAnswer, units: Units) -> Iterator[str]:
     """Yield the verdict on the radius and what each document asks."""
     if answer.tightest_mm is None or not answer.radii:
         return
-    verdict = "ok" if answer.is_wide_enough else "NOT OK"
-    along = ", bend line along the rolling direction" if answer.is_along_grain else ""
-    yield f"Least inside radius, {verdict}: {cut_length(answer.tightest_mm, units)} asked{along}"
+    asked = tr(
+        "Least inside radius, {verdict}: {radius} asked",
+        verdict=verdict(bool(answer.is_wide_enough)),
+        radius=cut_length(answer.tightest_mm, units),
+    )
+    yield asked + ", " + tr("bend line along the rolling direction") if answer.is_along_grain else asked
     for reading in answer.radii:
-        wants = "advises against it" if reading.radius_mm is None else cut_length(reading.radius_mm, units)
+        wants = (
+            tr("advises against it") if reading.radius_mm is None else cut_length(reading.radius_mm, units)
+        )
         note = f"; {reading.note}" if reading.note else ""
-        yield f"  {_DOCUMENTS[reading.document]}: {wants} ({reading.basis.value}{note}) [{reading.source}]"
+        document = tr(_DOCUMENTS[reading.document])
+        yield f"  {document}: {wants} ({reading.basis.word}{note}) [{reading.source}]"
 
 
 def method_lines(answer: BlankAnswer, units: Units) -> Iterator[str]:
     """Yield the flat length by each method."""
     for each in answer.methods:
-        yield f"{each.method}: {cut_length(each.length_mm, units)} ({each.basis.value}) [{each.source}]"
+        yield f"{each.method}: {cut_length(each.length_mm, units)} ({each.basis.word}) [{each.source}]"
 
 
 def source_lines(answer: BlankAnswer, sources: Mapping[str, Source]) -> Iterator[str]:
@@ -86,7 +126,7 @@ def source_lines(answer: BlankAnswer, sources: Mapping[str, Source]) -> Iterator
     ids = [k.source for k in answer.ks]
     ids += [each.source for each in answer.methods] + [each.source for each in answer.radii]
     for key in dict.fromkeys(ids):
-        yield f"{key}: {sources[key].citation if key in sources else 'no citation'}"
+        yield f"{key}: {sources[key].citation if key in sources else tr('no citation')}"
 
 
 def blank_html(answer: BlankAnswer, units: Units, sources: Mapping[str, Source]) -> str:
@@ -99,12 +139,12 @@ def blank_body(answer: BlankAnswer, units: Units, sources: Mapping[str, Source],
     title = blank_title(answer, units)
     figures = [f"<tr><td>{escape(line)}</td></tr>" for line in flat_lines(answer, units)]
     says = [*radius_lines(answer, units), *answer.notes, *method_lines(answer, units)]
-    cited = "; ".join(source_lines(answer, sources))
+    cited, head = "; ".join(source_lines(answer, sources)), escape(tr("Sources"))
     return (
         f'<p class="title">{escape(name or title)}</p><p class="subtitle">{escape(title)}</p>'
         + table(figures, border=1, padding=3)
         + "".join(f"<p>{escape(line)}</p>" for line in says)
-        + f'<p class="foot"><b>Sources</b> {escape(cited)}</p>'
+        + f'<p class="foot"><b>{head}</b> {escape(cited)}</p>'
     )
 
 

@@ -7,10 +7,11 @@ from welds.advice.card import NOTICE, Card
 from welds.advice.request import Joint, Process, Request
 from welds.advice.setting import Caution, Setting, Severity
 from welds.errors import WeldsError
+from welds.language import mark, tr
 from welds.quantities.units import Units
 from welds.reference.basis import Basis, weakest
 from welds.report import layout
-from welds.report.wording import PROCESS_NAMES
+from welds.report.wording import hand_words, process_name
 
 CELL_SETTINGS: Mapping[Process, tuple[str, ...]] = {
     Process.TIG: ("current",),
@@ -42,10 +43,10 @@ THICKNESSES: Mapping[Units, tuple[str, ...]] = {
 }
 """Rows of a chart for which no thicknesses were named: sizes that sheet is sold in."""
 
-LIMITED = "joint wants"
-"""What stands in a cell before the current that the machine cannot be set to."""
+LIMITED = mark("joint wants {current}")
+"""What stands in a cell whose current the machine cannot be set to."""
 
-_CELL_WORDS = {"wire_diameter": "wire "}
+_CELL_WORDS = {"wire_diameter": mark("wire {figure}")}
 _ORDER = {severity: rank for rank, severity in enumerate(Severity)}
 
 
@@ -87,7 +88,11 @@ class Chart:
         ids = {
             source for cell in self.cells for setting in cell.settings.values() for source in setting.sources
         }
-        return f"Sources: {', '.join(sorted(ids))}; `welds tables sources` describes them" if ids else ""
+        return (
+            tr("Sources: {ids}; `welds tables sources` describes them", ids=", ".join(sorted(ids)))
+            if ids
+            else ""
+        )
 
     @property
     def limit_note(self) -> str:
@@ -95,13 +100,13 @@ class Chart:
         units = Units.METRIC
         if not any(cell.settings and limit_text(cell, self.request.process, units) for cell in self.cells):
             return ""
-        return "Joint wants: more or less than the machine gives; its card says what can be done"
+        return tr("Joint wants: more or less than the machine gives; its card says what can be done")
 
     @property
     def basis_note(self) -> str:
         """What the star beside a figure means, or nothing where no cell has one."""
         starred = any(cell.basis and not cell.basis.is_published for cell in self.cells)
-        return "* rests on practice or memory: no published source covers it" if starred else ""
+        return tr("* rests on practice or memory: no published source covers it") if starred else ""
 
 
 def make_chart(
@@ -159,10 +164,11 @@ def _cell_settings(card: Card) -> dict[str, Setting]:
 def chart_title(chart: Chart) -> str:
     """Return what the chart is for: "TIG, 5052, position PA, unhurried hand"."""
     request = chart.request
-    metals = request.metal + (f" to {request.other_metal}" if request.other_metal else "")
-    return (
-        f"{PROCESS_NAMES[request.process]}, {metals}, position {request.position}, {request.hand.value} hand"
-    )
+    metals = request.metal
+    if request.other_metal:
+        metals = tr("{metal} to {other}", metal=request.metal, other=request.other_metal)
+    position = tr("position {position}", position=request.position)
+    return f"{process_name(request.process)}, {metals}, {position}, {hand_words(request.hand)}"
 
 
 def cell_texts(cell: Cell, process: Process, units: Units) -> tuple[str, ...]:
@@ -172,7 +178,10 @@ def cell_texts(cell: Cell, process: Process, units: Units) -> tuple[str, ...]:
         return ("-",)
     star = "" if cell.basis is None or cell.basis.is_published else "*"
     main = lines.pop("current")
-    rest = ", ".join(f"{_CELL_WORDS.get(name, '')}{line.start_text}" for name, line in lines.items())
+    rest = ", ".join(
+        tr(_CELL_WORDS[name], figure=line.start_text) if name in _CELL_WORDS else line.start_text
+        for name, line in lines.items()
+    )
     short = limit_text(cell, process, units)
     return tuple(text for text in (main.start_text + star, main.range_text, rest, short) if text)
 
@@ -185,7 +194,7 @@ def limit_text(cell: Cell, process: Process, units: Units) -> str:
     if current.band.low <= current.wanted.start <= current.band.high:
         return ""
     wants = layout.setting_line(replace(current, band=current.wanted), process, units).start_text
-    return f"{LIMITED} {wants}"
+    return tr(LIMITED, current=wants)
 
 
 def problems(chart: Chart) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ from html import escape
 from typing import Any
 
 from welds.advice.setting import Setting
+from welds.language import tr
 from welds.quantities.spreadsheet import csv_text
 from welds.quantities.units import Units
 from welds.report import layout
@@ -14,7 +15,7 @@ from welds.report.html_page import cautions_html, page, table
 from welds.report.json_card import caution_json, request_json, setting_json
 from welds.report.markdown_card import escape_markdown
 from welds.report.text_card import caution_lines
-from welds.report.wording import SEVERITY_WORDS
+from welds.report.wording import joint_name, machine_name, severity_word
 
 SCHEMA = "welds.chart/1"
 _WIDTH = 90
@@ -24,7 +25,7 @@ _PER_CELL = ("thickness_mm", "joint")
 
 def chart_text(chart: Chart, units: Units) -> str:
     """Return the chart in columns for a terminal."""
-    rows = [["", *(layout.joint_name(joint) for joint in chart.joints)], *_text_rows(chart, units)]
+    rows = [["", *(joint_name(joint) for joint in chart.joints)], *_text_rows(chart, units)]
     widths = [max(len(row[column]) for row in rows) for column in range(len(rows[0]))]
     grid = [
         _GAP.join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip() for row in rows
@@ -36,11 +37,11 @@ def chart_text(chart: Chart, units: Units) -> str:
         chart.sources_note,
     ]
     parts = [
-        [chart_title(chart), f"For {chart.machine}"],
+        [chart_title(chart), tr("For {machine}", machine=machine_name(chart.machine))],
         [line for caution in chart.cautions for line in caution_lines(caution)],
         grid,
         [line for note in notes if note for line in textwrap.wrap(note, _WIDTH, subsequent_indent="  ")],
-        textwrap.wrap(chart.notice, _WIDTH),
+        textwrap.wrap(tr(chart.notice), _WIDTH),
     ]
     return "\n\n".join("\n".join(lines) for lines in parts if lines) + "\n"
 
@@ -59,9 +60,7 @@ def _text_rows(chart: Chart, units: Units) -> Iterator[list[str]]:
 
 def chart_html(chart: Chart, units: Units) -> str:
     """Return a page to hang on the wall; black on white, tables only."""
-    head = "".join(
-        f'<td align="center"><b>{escape(layout.joint_name(joint))}</b></td>' for joint in chart.joints
-    )
+    head = "".join(f'<td align="center"><b>{escape(joint_name(joint))}</b></td>' for joint in chart.joints)
     rows = [f"<tr><td>&nbsp;</td>{head}</tr>"]
     for row in chart.rows:
         cells = "".join(f'<td align="center">{_html_cell(cell, chart, units)}</td>' for cell in row)
@@ -70,11 +69,11 @@ def chart_html(chart: Chart, units: Units) -> str:
         note for note in (chart.basis_note, chart.limit_note, *problems(chart), chart.sources_note) if note
     ]
     body = (
-        f'<p class="title">{escape(chart_title(chart))}</p><p>{escape(chart.machine)}</p>'
+        f'<p class="title">{escape(chart_title(chart))}</p><p>{escape(machine_name(chart.machine))}</p>'
         + cautions_html(chart.cautions)
         + table(rows, border=1, padding=3)
         + "".join(f'<p class="small">{escape(note)}</p>' for note in notes)
-        + f"<p><b>{escape(chart.notice)}</b></p>"
+        + f"<p><b>{escape(tr(chart.notice))}</b></p>"
     )
     return page(chart_title(chart), body)
 
@@ -88,12 +87,17 @@ def _html_cell(cell: Cell, chart: Chart, units: Units) -> str:
 
 def chart_markdown(chart: Chart, units: Units) -> str:
     """Return the chart as a Markdown table."""
-    lines = [f"# {escape_markdown(chart_title(chart))}", "", escape_markdown(f"For {chart.machine}."), ""]
+    lines = [
+        f"# {escape_markdown(chart_title(chart))}",
+        "",
+        escape_markdown(tr("For {machine}.", machine=machine_name(chart.machine))),
+        "",
+    ]
     lines += [
-        f"- **{SEVERITY_WORDS[caution.severity.value]}** {escape_markdown(caution.text)}"
+        f"- **{severity_word(caution.severity)}** {escape_markdown(caution.text)}"
         for caution in chart.cautions
     ]
-    lines += ["", "| Thickness | " + " | ".join(layout.joint_name(joint) for joint in chart.joints) + " |"]
+    lines += ["", "| " + " | ".join([tr("Thickness"), *map(joint_name, chart.joints)]) + " |"]
     lines.append("|---" * (len(chart.joints) + 1) + "|")
     for row in chart.rows:
         cells = (", ".join(cell_texts(cell, chart.request.process, units)) for cell in row)
@@ -108,7 +112,7 @@ def chart_markdown(chart: Chart, units: Units) -> str:
             if note
         ),
     ]
-    return "\n".join([*lines, "", f"**{escape_markdown(chart.notice)}**"]) + "\n"
+    return "\n".join([*lines, "", f"**{escape_markdown(tr(chart.notice))}**"]) + "\n"
 
 
 def chart_csv(chart: Chart) -> str:
@@ -144,8 +148,8 @@ def chart_json(chart: Chart) -> dict[str, Any]:
             for cell in chart.cells
         ],
         "cautions": [caution_json(caution) for caution in chart.cautions],
-        "machine": chart.machine,
-        "notice": chart.notice,
+        "machine": machine_name(chart.machine),
+        "notice": tr(chart.notice),
     }
 
 

@@ -3,9 +3,11 @@
 from collections.abc import Callable, Mapping, Sequence
 
 from welds.advice.request import Joint, Process, Request
+from welds.language import mark, tr
 from welds.quantities.display import show
 from welds.quantities.units import Units
-from welds.report.wording import JOINT_NAMES, PROCESS_NAMES
+from welds.reference.names import name_of
+from welds.report.wording import hand_words, joint_name, process_name
 
 Words = Callable[[Request, Units], str]
 
@@ -19,45 +21,55 @@ def _thickness(request: Request, units: Units) -> str:
     other = request.other_thickness_mm
     if other is None or other == request.thickness_mm:
         return words
-    return f"{words} on {_length(other, 'thickness', units)}"
+    return tr("{thickness} on {other}", thickness=words, other=_length(other, "thickness", units))
 
 
 def _metal(request: Request, _units: Units) -> str:
     other = request.other_metal
-    return request.metal if other in (None, request.metal) else f"{request.metal} to {other}"
+    if other in (None, request.metal):
+        return request.metal
+    return tr("{metal} to {other}", metal=request.metal, other=other)
 
 
 def _plain(value: str | None) -> str:
-    return (value or "").replace("-", " ")
+    return name_of(value or "")
 
 
 FIELDS: Mapping[str, tuple[Words, str]] = {
-    "process": (lambda request, _: PROCESS_NAMES[request.process], ""),
-    "joint": (lambda request, _: JOINT_NAMES[request.joint], ""),
+    "process": (lambda request, _: process_name(request.process), ""),
+    "joint": (lambda request, _: joint_name(request.joint), ""),
     "metal": (_metal, ""),
     "thickness": (_thickness, ""),
-    "position": (lambda request, _: f"position {request.position}", ""),
-    "hand": (lambda request, _: f"{request.hand.value} hand", ""),
-    "gap": (lambda request, units: f"gap {_length(request.gap_mm, 'gap', units)}", "gap 0 mm"),
-    "gas": (lambda request, _: f"gas {request.gas}" if request.gas else "", "usual gas"),
+    "position": (lambda request, _: tr("position {position}", position=request.position), ""),
+    "hand": (lambda request, _: hand_words(request.hand), ""),
+    "gap": (
+        lambda request, units: tr("gap {length}", length=_length(request.gap_mm, "gap", units)),
+        mark("gap 0 mm"),
+    ),
+    "gas": (lambda request, _: tr("gas {gas}", gas=request.gas) if request.gas else "", mark("usual gas")),
     "wire": (
         lambda request, units: (
-            f"{_length(request.wire_diameter_mm, 'wire_diameter', units)} wire"
+            tr("{length} wire", length=_length(request.wire_diameter_mm, "wire_diameter", units))
             if request.wire_diameter_mm
             else ""
         ),
-        "usual wire",
+        mark("usual wire"),
     ),
-    "transfer": (lambda request, _: _plain(request.transfer), "usual transfer"),
-    "goal": (lambda request, _: f"goal: {_plain(request.goal)}" if request.goal else "", "no goal"),
-    "coating": (lambda request, _: ", ".join(_plain(each) for each in request.coatings), "bare"),
+    "transfer": (lambda request, _: _plain(request.transfer), mark("usual transfer")),
+    "goal": (
+        lambda request, _: tr("goal: {goal}", goal=_plain(request.goal)) if request.goal else "",
+        mark("no goal"),
+    ),
+    "coating": (lambda request, _: ", ".join(_plain(each) for each in request.coatings), mark("bare")),
     "solvent": (
-        lambda request, _: f"wiped with {_plain(request.solvent)}" if request.solvent else "",
-        "no solvent",
+        lambda request, _: (
+            tr("wiped with {solvent}", solvent=_plain(request.solvent)) if request.solvent else ""
+        ),
+        mark("no solvent"),
     ),
-    "part": (lambda request, _: _plain(request.part), "loose piece"),
+    "part": (lambda request, _: _plain(request.part), mark("loose piece")),
     "place": (lambda request, _: _plain(request.place), ""),
-    "length": (lambda request, units: _long(request, units), "any length"),
+    "length": (lambda request, units: _long(request, units), mark("any length")),
 }
 """Field -> its words, and what stands for "not stated" in a heading."""
 
@@ -65,7 +77,9 @@ _ALWAYS = ("process", "joint", "metal", "thickness", "position", "hand")
 
 
 def _long(request: Request, units: Units) -> str:
-    return f"{_length(request.length_mm, 'length', units)} long" if request.length_mm else ""
+    return (
+        tr("{length} long", length=_length(request.length_mm, "length", units)) if request.length_mm else ""
+    )
 
 
 def varying(requests: Sequence[Request]) -> tuple[str, ...]:
@@ -93,7 +107,11 @@ def shared_words(request: Request, varied: Sequence[str], units: Units) -> str:
 def request_changes(base: Request, other: Request, units: Units) -> tuple[str, ...]:
     """Return what is asked differently: "3.2 mm instead of 2 mm"."""
     return tuple(
-        f"{field_words(other, field, units)} instead of {field_words(base, field, units)}"
+        tr(
+            "{this} instead of {base}",
+            this=field_words(other, field, units),
+            base=field_words(base, field, units),
+        )
         for field in varying((base, other))
     )
 
@@ -103,7 +121,7 @@ def field_words(request: Request, field: str, units: Units) -> str:
     words, unstated = FIELDS[field]
     if field in _MIG_ONLY and request.process is not Process.MIG:
         return ""
-    return words(request, units) or unstated
+    return words(request, units) or (tr(unstated) if unstated else "")
 
 
 _MIG_ONLY = ("wire", "transfer")

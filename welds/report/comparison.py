@@ -1,6 +1,6 @@
 """Several requests side by side: one column each, with its card or with the reason why there is none."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
@@ -9,15 +9,16 @@ from welds.advice.equipment import GENERIC, Equipment
 from welds.advice.request import Request
 from welds.advice.setting import Caution, Setting, Severity
 from welds.errors import WeldsError
+from welds.language import mark, tr
 from welds.quantities.units import Units
 from welds.report.column_words import column_title, shared_words, varying
-from welds.report.wording import GROUPS, LABELS
+from welds.report.wording import GROUPS, LABELS, machine_name
 
 MOST_COLUMNS = 8
 """More columns than this can be written to a file, but not read side by side."""
 
 
-ROUNDING = "Figures are rounded as on the card; distances from the base are not."
+ROUNDING = mark("Figures are rounded as on the card; distances from the base are not.")
 
 
 class Grounds(StrEnum):
@@ -25,6 +26,13 @@ class Grounds(StrEnum):
 
     TABLES = "tables alone"
     LOG = "tables and log"
+
+
+_GROUNDS: Mapping[Grounds, tuple[str, str]] = {
+    Grounds.TABLES: (mark("tables alone"), mark("Tables alone")),
+    Grounds.LOG: (mark("tables and log"), mark("Tables and log")),
+}
+"""The grounds inside a heading and as one of their own."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,9 +106,10 @@ def titles(comparison: Comparison, units: Units) -> tuple[str, ...]:
     has_grounds = len({column.grounds for column in columns}) > 1
     found = []
     for column in columns:
-        beside = [column.machine] if has_machines else []
+        beside = [machine_name(column.machine)] if has_machines else []
         if has_grounds and column.grounds is not None:
-            beside.append(column.grounds.value if fields or beside else column.grounds.value.capitalize())
+            inside, alone = _GROUNDS[column.grounds]
+            beside.append(tr(inside if fields or beside else alone))
         words = [column_title(column.request, fields, units)] if fields or not beside else []
         found.append(", ".join([*words, *beside]))
     return tuple(found)
@@ -111,7 +120,11 @@ def heading(comparison: Comparison, units: Units) -> str:
     requests = [column.request for column in comparison.columns]
     machines = list(dict.fromkeys(column.machine for column in comparison.columns))
     words = shared_words(requests[0], varying(requests), units)
-    return f"{words}; for {machines[0]}" if len(machines) == 1 else words
+    return (
+        tr("{words}; for {machine}", words=words, machine=machine_name(machines[0]))
+        if len(machines) == 1
+        else words
+    )
 
 
 def cautions(comparison: Comparison, units: Units) -> tuple[Caution, ...]:
@@ -126,7 +139,7 @@ def cautions(comparison: Comparison, units: Units) -> tuple[Caution, ...]:
     return tuple(
         caution
         if len(where) == answered
-        else replace(caution, text=f"{caution.text} (For {'; '.join(where)})")
+        else replace(caution, text=tr("{text} (For {columns})", text=caution.text, columns="; ".join(where)))
         for caution, where in sorted(found.values(), key=lambda each: order.index(each[0].severity))
     )
 
@@ -139,9 +152,9 @@ def notes(comparison: Comparison) -> tuple[str, ...]:
     is_starred = any(not setting.basis.is_published for setting in settings)
     ids = sorted({source for setting in settings for source in setting.sources})
     found = (
-        ROUNDING,
-        "* rests on practice or memory: no published source covers it" if is_starred else "",
-        f"Sources: {', '.join(ids)}; `welds tables sources` describes them" if ids else "",
+        tr(ROUNDING),
+        tr("* rests on practice or memory: no published source covers it") if is_starred else "",
+        tr("Sources: {ids}; `welds tables sources` describes them", ids=", ".join(ids)) if ids else "",
     )
     return tuple(note for note in found if note)
 

@@ -8,6 +8,7 @@ from math import floor, log10
 
 from welds.advice.card import Card
 from welds.advice.setting import Setting
+from welds.language import figure, mark, tr
 from welds.quantities.display import display_unit
 from welds.quantities.registry import convert
 from welds.quantities.units import Units
@@ -15,9 +16,9 @@ from welds.report import layout
 from welds.report.column_words import request_changes
 from welds.report.comparison import Comparison, setting_names
 from welds.report.reason_change import READS, changed_links, has_own_cause, percent_text
-from welds.report.wording import GROUPS, LABELS, OTHER_GROUP, label
+from welds.report.wording import GROUPS, LABELS, OTHER_GROUP, label, label_inside, machine_name
 
-NOT_USED = "not used"
+NOT_USED = mark("not used")
 CHOSEN_FIRST = ("polarity", "transfer")
 """Choices that decide whether a setting is there at all; how large it is, what is asked decides."""
 
@@ -69,7 +70,7 @@ class Cell:
     def text(self) -> str:
         """The figure to start with, starred where no published source covers it, or that there is none."""
         if self.line is None:
-            return NOT_USED
+            return tr(NOT_USED)
         return self.line.start_text + ("" if self.line.basis.is_published else "*")
 
 
@@ -120,7 +121,7 @@ def row_groups(comparison: Comparison, units: Units) -> tuple[RowGroup, ...]:
     groups = [(title, [name for name in members if name in names]) for title, members in GROUPS]
     groups.append((OTHER_GROUP, [name for name in names if name not in LABELS]))
     return tuple(
-        RowGroup(title, tuple(_row(name, sheets, base) for name in members))
+        RowGroup(tr(title), tuple(_row(name, sheets, base) for name in members))
         for title, members in groups
         if members
     )
@@ -145,7 +146,7 @@ def _cell(name: str, pinned: _Sheet, sheet: _Sheet) -> Cell:
     if _shown(line) == _shown(basis):
         return Cell(line, Mark.SAME)
     if line is None or basis is None:
-        change = "" if basis is None else f"instead of {basis.start_text}"
+        change = "" if basis is None else tr("instead of {base}", base=basis.start_text)
         mark = Mark.ABSENT if line is None else Mark.OTHER
         return Cell(line, mark, change, partial(_why_only_one, name, pinned, sheet))
     before, after = pinned.card.settings[name], sheet.card.settings[name]
@@ -172,9 +173,9 @@ def _change(
     The distance is taken before rounding: 87 and 94 A are shown as 85 and 95 A, and lie 7 A apart.
     """
     if line.start == basis.start:
-        return f"base {basis.range_text or basis.second or basis.start_text}"
+        return tr("base {base}", base=basis.range_text or basis.second or basis.start_text)
     if before.band is None or after.band is None or basis.unit != line.unit:
-        return f"instead of {basis.start_text}"
+        return tr("instead of {base}", base=basis.start_text)
     first, second = (
         convert(band.start, band.unit, display_unit(line.name, band.unit, units))
         for band in (before.band, after.band)
@@ -190,7 +191,8 @@ def _signed(distance: float, unit: str) -> str:
     text = f"{distance:+.{digits}f}"
     if "." in text:
         text = text.rstrip("0").rstrip(".")
-    return f"{text} {'points' if unit == '%' else unit}".strip()
+    said = tr("points") if unit == "%" else unit
+    return f"{figure(text)} {said}".strip()
 
 
 def _why(name: str, pinned: _Sheet, sheet: _Sheet) -> tuple[str, ...]:
@@ -220,11 +222,22 @@ def _causes(names: Sequence[str], pinned: _Sheet, sheet: _Sheet) -> Iterator[str
         figures = [after.start_text, before.start_text]
         if figures[0] == figures[1]:
             figures = [f"{line.start_text} ({line.range_text})" for line in (after, before)]
-        yield f"follows {label(cause).lower()}: {figures[0]} instead of {figures[1]}"
+        yield tr(
+            "follows {setting}: {this} instead of {base}",
+            setting=label_inside(cause),
+            this=figures[0],
+            base=figures[1],
+        )
 
 
 def _asked_otherwise(pinned: _Sheet, sheet: _Sheet) -> tuple[str, ...]:
     changes = request_changes(pinned.card.request, sheet.card.request, sheet.units)
     if not changes:
-        return (f"follows the machine: {sheet.card.machine} instead of {pinned.card.machine}",)
-    return tuple(f"follows what is asked: {change}" for change in changes)
+        return (
+            tr(
+                "follows the machine: {this} instead of {base}",
+                this=machine_name(sheet.card.machine),
+                base=machine_name(pinned.card.machine),
+            ),
+        )
+    return tuple(tr("follows what is asked: {change}", change=change) for change in changes)

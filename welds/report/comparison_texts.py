@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from html import escape
 
 from welds.advice.setting import Setting
+from welds.language import mark, tr
 from welds.quantities.spreadsheet import csv_text
 from welds.quantities.units import Units
 from welds.report.comparison import Comparison, cautions, differences, heading, notes, titles
@@ -12,10 +13,10 @@ from welds.report.comparison_rows import SIGNS, Cell, Row, row_groups
 from welds.report.html_page import cautions_html, page, table, two_columns
 from welds.report.markdown_card import escape_markdown
 from welds.report.text_card import caution_lines
-from welds.report.wording import SEVERITY_WORDS
+from welds.report.wording import severity_word
 
-NO_CARD = "no card"
-SAME = "All columns agree."
+NO_CARD = mark("no card")
+SAME = mark("All columns agree.")
 _WIDTH = 90
 _CELL, _LABEL = 20, 24
 _HALF_PAGE = 110
@@ -29,7 +30,7 @@ _COLUMN_NAMES = (
 
 def comparison_title(comparison: Comparison, units: Units) -> str:
     """Return what is compared: "Outside corner, tee"."""
-    return "Side by side: " + "; ".join(titles(comparison, units))
+    return tr("Side by side: {columns}", columns="; ".join(titles(comparison, units)))
 
 
 def comparison_text(comparison: Comparison, units: Units, *, only_differences: bool = False) -> str:
@@ -42,7 +43,7 @@ def comparison_text(comparison: Comparison, units: Units, *, only_differences: b
         list(_text_table(comparison, rows, units)),
         list(_text_reasons(comparison, rows, units)),
         [line for note in notes(comparison) for line in textwrap.wrap(note, _WIDTH, subsequent_indent="  ")],
-        textwrap.wrap(comparison.notice, _WIDTH),
+        textwrap.wrap(tr(comparison.notice), _WIDTH),
     ]
     return "\n\n".join("\n".join(lines) for lines in parts if lines) + "\n"
 
@@ -50,7 +51,7 @@ def comparison_text(comparison: Comparison, units: Units, *, only_differences: b
 def _text_table(comparison: Comparison, rows: Sequence[Row], units: Units) -> Iterator[str]:
     heads = [_boxed(title) for title in titles(comparison, units)]
     pinned = comparison.columns.index(comparison.pinned)
-    heads[pinned].append("(base)")
+    heads[pinned].append(tr("(base)"))
     yield from _text_row("", heads)
     yield "-" * (_LABEL + (_CELL + 2) * len(heads))
     for row in rows:
@@ -67,7 +68,7 @@ def _text_row(head: str, cells: Sequence[list[str]]) -> Iterator[str]:
 
 def _text_cell(cell: Cell | None) -> list[str]:
     if cell is None:
-        return [NO_CARD]
+        return [tr(NO_CARD)]
     sign = SIGNS[cell.mark] if cell.is_different else ""
     figure = f"{_PLAIN_SIGNS.get(sign, '!' if sign else '')} {cell.text}".strip()
     return [*_boxed(figure), *(_boxed(cell.change) if cell.change else ())]
@@ -80,9 +81,9 @@ def _boxed(text: str) -> list[str]:
 def _text_reasons(comparison: Comparison, rows: Sequence[Row], units: Units) -> Iterator[str]:
     found = [*_problems(comparison, units), *_reasons(comparison, rows, units)]
     if not found:
-        yield SAME
+        yield tr(SAME)
         return
-    yield "WHY"
+    yield tr("Why").upper()
     for head, words in found:
         yield from textwrap.wrap(f"{head}: {words}", _WIDTH, initial_indent="  ", subsequent_indent="    ")
 
@@ -119,15 +120,16 @@ def comparison_html(comparison: Comparison, units: Units) -> str:
         + _html_same([row for row in rows if not row.is_different])
         + _html_reasons([*_problems(comparison, units), *_reasons(comparison, rows, units)])
         + "".join(f'<p class="small">{escape(note)}</p>' for note in notes(comparison))
-        + f"<p><b>{escape(comparison.notice)}</b></p>"
+        + f"<p><b>{escape(tr(comparison.notice))}</b></p>"
     )
     return page(title, body)
 
 
 def _html_rows(comparison: Comparison, rows: Sequence[Row], units: Units) -> Iterator[str]:
     pinned = comparison.columns.index(comparison.pinned)
+    below = f"<br>{escape(tr('(base)'))}"
     heads = (
-        f'<td align="center"><b>{escape(title)}</b>{"<br>(base)" if place == pinned else ""}</td>'
+        f'<td align="center"><b>{escape(title)}</b>{below if place == pinned else ""}</td>'
         for place, title in enumerate(titles(comparison, units))
     )
     yield f"<tr><td>&nbsp;</td>{''.join(heads)}</tr>"
@@ -138,7 +140,7 @@ def _html_rows(comparison: Comparison, rows: Sequence[Row], units: Units) -> Ite
 
 def _html_cell(cell: Cell | None) -> str:
     if cell is None:
-        return NO_CARD
+        return tr(NO_CARD)
     figure = escape(cell.text)
     if cell.is_different:
         figure = f"<b>{SIGNS[cell.mark]} {figure}</b>"
@@ -148,44 +150,49 @@ def _html_cell(cell: Cell | None) -> str:
 
 def _html_same(rows: Sequence[Row]) -> str:
     said = [f"{row.label}: {cell.text}" for row in rows if (cell := next(filter(None, row.cells), None))]
-    return f'<p><span class="head">The same in all</span> {escape("; ".join(said))}</p>' if said else ""
+    head = escape(tr("The same in all"))
+    return f'<p><span class="head">{head}</span> {escape("; ".join(said))}</p>' if said else ""
 
 
 def _html_reasons(found: Sequence[tuple[str, str]]) -> str:
-    said = found or [("Nothing", SAME)]
+    said = found or [(tr("Nothing"), tr(SAME))]
     blocks = (
         (f'<p class="small"><b>{escape(head)}</b>: {escape(words)}</p>', 1 + len(head + words) // _HALF_PAGE)
         for head, words in said
     )
-    return f'<p class="head">Why</p>{two_columns(blocks)}'
+    return f'<p class="head">{escape(tr("Why"))}</p>{two_columns(blocks)}'
 
 
 def comparison_markdown(comparison: Comparison, units: Units) -> str:
     """Return the comparison as a Markdown table with its reasons."""
     named = titles(comparison, units)
     pinned = comparison.columns.index(comparison.pinned)
-    heads = [f"{title} (base)" if place == pinned else title for place, title in enumerate(named)]
+    heads = [
+        tr("{title} (base)", title=title) if place == pinned else title for place, title in enumerate(named)
+    ]
     lines = [f"# {escape_markdown(comparison_title(comparison, units))}", ""]
     lines += [escape_markdown(heading(comparison, units)), ""]
     for caution in cautions(comparison, units):
-        lines.append(f"- **{SEVERITY_WORDS[caution.severity.value]}** {escape_markdown(caution.text)}")
-    lines += ["", "| Setting | " + " | ".join(escape_markdown(head) for head in heads) + " |"]
+        lines.append(f"- **{severity_word(caution.severity)}** {escape_markdown(caution.text)}")
+    lines += ["", "| " + " | ".join(escape_markdown(head) for head in (tr("Setting"), *heads)) + " |"]
     lines.append("|---" * (len(heads) + 1) + "|")
     groups = row_groups(comparison, units)
     for row in (row for group in groups for row in group.rows):
         cells = " | ".join(_markdown_cell(cell) for cell in row.cells)
         lines.append(f"| {escape_markdown(row.label)} | {cells} |")
-    lines += ["", "## Why", ""]
+    lines += ["", "## " + tr("Why"), ""]
     rows = [row for group in groups for row in group.rows]
     reasons = [*_problems(comparison, units), *_reasons(comparison, rows, units)]
-    lines += [f"- **{escape_markdown(head)}**: {escape_markdown(words)}" for head, words in reasons] or [SAME]
+    lines += [f"- **{escape_markdown(head)}**: {escape_markdown(words)}" for head, words in reasons] or [
+        tr(SAME)
+    ]
     lines += ["", *(f"{escape_markdown(note)}  " for note in notes(comparison))]
-    return "\n".join([*lines, "", f"**{escape_markdown(comparison.notice)}**"]) + "\n"
+    return "\n".join([*lines, "", f"**{escape_markdown(tr(comparison.notice))}**"]) + "\n"
 
 
 def _markdown_cell(cell: Cell | None) -> str:
     if cell is None:
-        return NO_CARD
+        return tr(NO_CARD)
     parts = [cell.text, cell.line.range_text if cell.line else "", cell.change]
     text = escape_markdown("; ".join(part for part in parts if part))
     return f"**{SIGNS[cell.mark]} {text}**" if cell.is_different else text

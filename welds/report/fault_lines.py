@@ -10,6 +10,7 @@ from welds.quantities.units import Units
 from welds.reference.basis import Basis
 from welds.reference.faults import Fault, Imperfection, fault_names, remedies
 from welds.reference.metals import find_metal
+from welds.reference.names import name_of
 from welds.reference.tables import Tables
 from welds.report.layout import setting_line
 
@@ -48,7 +49,7 @@ def looks_of(tables: Tables, process: str, family: str) -> tuple[FaultLook, ...]
         rows = remedies(tables, name, process, family)
         if rows:
             numbers = [f"{number} {standard[number]}" for number in rows[0].iso_6520]
-            words = name.replace("-", " ")
+            words = name_of(name)
             meant = f"ISO 6520-1: {', '.join(numbers)}" if numbers else ""
             found.append(FaultLook(name, words[0].upper() + words[1:], rows[0].seen_as, meant))
     return tuple(found)
@@ -104,7 +105,7 @@ def _text_lines(look: FaultLook, lines: tuple[RemedyLine, ...]) -> Iterator[str]
         yield ""
         yield line.cause
         yield f"  {line.remedy}" + (f"  [{line.change}]" if line.change else "")
-        yield f"  {line.basis.value}: {line.source}"
+        yield f"  {line.basis.word}: {line.source}"
 
 
 def _line(tables: Tables, row: Fault, card: Card, after: After, units: Units) -> RemedyLine:

@@ -4,11 +4,13 @@ from collections.abc import Iterator, Mapping
 from html import escape
 
 from welds.advice.card import Card
+from welds.language import tr
 from welds.quantities.units import Units
 from welds.reference.sources import Source
 from welds.report import layout
 from welds.report.html_page import cautions_html, page, table, two_columns
-from welds.report.text_card import source_lines
+from welds.report.text_card import grade_lines, source_lines
+from welds.report.wording import machine_name, verdict
 
 _BIG_ACROSS = (4, 3)
 """Headlines side by side; the second where it leaves fewer cells empty."""
@@ -38,7 +40,7 @@ def _top(card: Card, units: Units) -> str:
         [
             f'<tr><td><p class="title">{escape(layout.title(card.request))}</p>'
             f'<p class="subtitle">{escape(layout.subtitle(card.request, units))}</p></td>'
-            f'<td align="right"><p>{escape(card.machine)}</p></td></tr>'
+            f'<td align="right"><p>{escape(machine_name(card.machine))}</p></td></tr>'
         ]
     )
 
@@ -54,7 +56,7 @@ def _headlines(lines: tuple[layout.SettingLine, ...]) -> str:
 
 def _headline(line: layout.SettingLine) -> str:
     size = "big" if len(line.start_text) <= _SHORT_FIGURE else "title"
-    below = [line.range_text, line.second, line.basis.value]
+    below = [line.range_text, line.second, line.basis.word]
     return (
         f'<p>{escape(line.label)}</p><p class="{size}">{escape(line.start_text)}</p>'
         f'<p class="small">{escape(", ".join(filter(None, below)))}{_alternatives(line)}</p>'
@@ -68,10 +70,10 @@ def _blocks(card: Card, units: Units, shown_large: frozenset[str]) -> Iterator[t
         if lines:
             yield _group(group.title, lines), 1 + sum(_length(line) for line in lines)
     steps = [f"{number}. {escape(step.text)}" for number, step in enumerate(card.preparation, 1)]
-    checks = [f"<b>{'ok' if each.ok else 'NOT OK'}</b> {escape(each.text)}" for each in card.checks]
-    for head, items in (("Do first", steps), ("Checked", checks)):
+    checks = [f"<b>{verdict(each.ok)}</b> {escape(each.text)}" for each in card.checks]
+    for head, items in ((tr("Do first"), steps), (tr("Checked"), checks)):
         if items:
-            html = f'<p class="head">{head}</p>' + "".join(f"<p>{item}</p>" for item in items)
+            html = f'<p class="head">{escape(head)}</p>' + "".join(f"<p>{item}</p>" for item in items)
             yield html, 1 + sum(1 + len(item) // (_LETTERS_A_LINE + 10) for item in items)
 
 
@@ -84,13 +86,13 @@ def _group(title: str, lines: tuple[layout.SettingLine, ...]) -> str:
             f'<tr><td width="29%">{escape(line.label)}</td>'
             f'<td width="58%"><b>{figure}</b>{span}'
             f'<span class="small">{_alternatives(line)}</span></td>'
-            f'<td width="13%" class="small">{escape(line.basis.value)}</td></tr>'
+            f'<td width="13%" class="small">{escape(line.basis.word)}</td></tr>'
         )
     return table(rows, padding=1)
 
 
 def _alternatives(line: layout.SettingLine) -> str:
-    return "".join(f"<br>or {escape(each)}" for each in line.alternatives)
+    return "".join(f"<br>{escape(tr('or {alternative}', alternative=each))}" for each in line.alternatives)
 
 
 def _length(line: layout.SettingLine) -> int:
@@ -99,9 +101,9 @@ def _length(line: layout.SettingLine) -> int:
 
 
 def _foot(card: Card, sources: Mapping[str, Source]) -> str:
-    grades = "; ".join(f"{basis.value}: {basis.meaning}" for basis in layout.grades_used(card))
-    cited = "; ".join(source_lines(card, sources))
+    grades = "; ".join(grade_lines(card))
+    cited, head = "; ".join(source_lines(card, sources)), escape(tr("Sources"))
     return (
-        f'<p><b>{escape(card.notice)}</b></p><p class="foot">{escape(grades)}</p>'
-        f'<p class="foot"><b>Sources</b> {escape(cited)}</p>'
+        f'<p><b>{escape(tr(card.notice))}</b></p><p class="foot">{escape(grades)}</p>'
+        f'<p class="foot"><b>{head}</b> {escape(cited)}</p>'
     )

@@ -8,7 +8,8 @@ from collections.abc import Iterable, Sequence
 from html import escape
 
 from welds.advice.setting import Caution, Severity
-from welds.report.wording import SEVERITY_WORDS
+from welds.language import code
+from welds.report.wording import severity_word
 
 _STYLE = """
 body { font-family: sans-serif; font-size: 7.5pt; color: #000000; background-color: #ffffff; }
@@ -32,7 +33,7 @@ _TICK_BOX = (
 def page(name: str, body: str) -> str:
     """Return the body, already escaped, as a complete page; `name` is plain text."""
     return (
-        f'<!DOCTYPE html>\n<html lang="en"><head><meta charset="utf-8"><title>{escape(name)}</title>'
+        f'<!DOCTYPE html>\n<html lang="{code()}"><head><meta charset="utf-8"><title>{escape(name)}</title>'
         f"<style>{_STYLE}</style></head>\n<body>\n{body}\n</body></html>\n"
     )
 
@@ -74,4 +75,4 @@ def cautions_html(cautions: Sequence[Caution]) -> str:
 
 def _words(caution: Caution) -> str:
     source = f' <span class="foot">[{escape(caution.source)}]</span>' if caution.source else ""
-    return f"<b>{SEVERITY_WORDS[caution.severity.value]}</b> {escape(caution.text)}{source}"
+    return f"<b>{severity_word(caution.severity)}</b> {escape(caution.text)}{source}"

@@ -9,6 +9,7 @@ from welds.advice.card import NOTICE
 from welds.job.materials import Materials
 from welds.job.plan import JobPlan, flat_size
 from welds.job.repair import RepairAnswer
+from welds.language import mark, tr
 from welds.logbook.entry import Entry
 from welds.quantities.band import Band
 from welds.quantities.spreadsheet import csv_text
@@ -16,41 +17,53 @@ from welds.quantities.units import Units
 from welds.report import job_words
 from welds.report.html_page import cautions_html, page, table
 from welds.report.json_card import card_json, caution_json, request_json
-from welds.report.repair_texts import repair_json, repair_lines, repair_title, tack_lines, tacks_json
+from welds.report.repair_texts import repair_json, repair_notes, repair_title, tack_lines, tacks_json
 from welds.report.text_card import caution_lines
+from welds.report.wording import machine_name
 
 SCHEMA = "welds.job/1"
 _WIDTH = 100
 _WIDEST = 44
 """Letters of the widest column."""
-ORDER_HEAD = ("", "", "task", "when", "why")
-CUT_HEAD = ("piece", "number", "sheet", "flat", "", "from")
-SET_UP_HEAD = ("card", "set-up", "joints", "current")
-MATERIAL_HEAD = ("what", "usual", "range", "shelf")
+ORDER_HEAD = ("", "", mark("task"), mark("when"), mark("why"))
+CUT_HEAD = (mark("piece"), mark("number"), mark("sheet"), mark("flat"), "", mark("from"))
+SET_UP_HEAD = (mark("card"), mark("set-up"), mark("joints"), mark("current"))
+MATERIAL_HEAD = (mark("what"), mark("usual"), mark("range"), mark("shelf"))
+"""Heads of the tables; `tr` says them."""
 
 
 def job_text(plan: JobPlan, units: Units) -> str:
     """Return the plan for a terminal."""
-    done = f"{plan.done} of {len(plan.turns)} tasks done" if plan.done else ""
+    done = _progress(plan) if plan.done else ""
     parts = [
-        [plan.job.name, *textwrap.wrap(plan.job.about, _WIDTH), f"For {plan.machine}", *filter(None, [done])],
-        [line for caution in plan.cautions for line in caution_lines(caution)],
-        ["NOT ANSWERED", *_wrapped(plan.problems)] if plan.problems else [],
-        ["ORDER", *_columns(ORDER_HEAD, job_words.order_rows(plan))],
         [
-            "CUT LIST",
+            plan.job.name,
+            *textwrap.wrap(plan.job.about, _WIDTH),
+            tr("For {machine}", machine=machine_name(plan.machine)),
+            *filter(None, [done]),
+        ],
+        [line for caution in plan.cautions for line in caution_lines(caution)],
+        [tr("Not answered").upper(), *_wrapped(plan.problems)] if plan.problems else [],
+        [tr("Order").upper(), *_columns(ORDER_HEAD, job_words.order_rows(plan))],
+        [
+            tr("Cut list").upper(),
             *_columns(CUT_HEAD, job_words.cut_rows(plan, units)),
             *_wrapped(job_words.sheet_lines(plan)),
         ]
         if plan.job.pieces
         else [],
         *(_repair_part(key, each, units) for key, each in plan.repairs.items()),
-        ["CARDS", *_columns(SET_UP_HEAD, job_words.set_up_rows(plan, units))] if plan.set_ups else [],
-        *(["TACKS: " + key, *_wrapped(tack_lines(each, units))] for key, each in plan.tacks.items()),
-        ["PAUSES", *_wrapped(job_words.pause_lines(plan, units))] if plan.set_ups else [],
+        [tr("Cards").upper(), *_columns(SET_UP_HEAD, job_words.set_up_rows(plan, units))]
+        if plan.set_ups
+        else [],
+        *(
+            [tr("Tacks").upper() + f": {key}", *_wrapped(tack_lines(each, units))]
+            for key, each in plan.tacks.items()
+        ),
+        [tr("Pauses").upper(), *_wrapped(job_words.pause_lines(plan, units))] if plan.set_ups else [],
         _material_part(plan.materials),
-        ["CHECKS", *_wrapped(job_words.check_lines(plan))],
-        textwrap.wrap(NOTICE, _WIDTH),
+        [tr("Checks").upper(), *_wrapped(job_words.check_lines(plan))],
+        textwrap.wrap(tr(NOTICE), _WIDTH),
     ]
     return "\n\n".join("\n".join(lines) for lines in parts if lines) + "\n"
 
@@ -62,7 +75,7 @@ def materials_text(materials: Materials) -> str:
 
 def materials_csv(materials: Materials) -> str:
     """Return the sums as a shopping list for a spreadsheet."""
-    return csv_text([MATERIAL_HEAD, *job_words.material_rows(materials)])
+    return csv_text([map(tr, MATERIAL_HEAD), *job_words.material_rows(materials)])
 
 
 def job_html(plan: JobPlan, units: Units) -> str:
@@ -70,37 +83,44 @@ def job_html(plan: JobPlan, units: Units) -> str:
     parts = [
         overview_html(plan),
         cautions_html(plan.cautions),
-        "<p class='head'>Order</p>" + rows_html(ORDER_HEAD, job_words.order_rows(plan)),
-        "<p class='head'>Cut list</p>" + rows_html(CUT_HEAD, job_words.cut_rows(plan, units)),
-        lines_html("Sheets", job_words.sheet_lines(plan)),
+        _head_html(tr("Order")) + rows_html(ORDER_HEAD, job_words.order_rows(plan)),
+        _head_html(tr("Cut list")) + rows_html(CUT_HEAD, job_words.cut_rows(plan, units)),
+        lines_html(tr("Sheets"), job_words.sheet_lines(plan)),
         *(_repair_html(key, each, units) for key, each in plan.repairs.items()),
-        "<p class='head'>Cards</p>" + rows_html(SET_UP_HEAD, job_words.set_up_rows(plan, units)),
-        *(lines_html(f"Tacks: {key}", tack_lines(each, units)) for key, each in plan.tacks.items()),
-        lines_html("Pauses", job_words.pause_lines(plan, units)),
-        "<p class='head'>Materials</p>" + rows_html(MATERIAL_HEAD, job_words.material_rows(plan.materials)),
+        _head_html(tr("Cards")) + rows_html(SET_UP_HEAD, job_words.set_up_rows(plan, units)),
+        *(
+            lines_html(tr("Tacks: {key}", key=key), tack_lines(each, units))
+            for key, each in plan.tacks.items()
+        ),
+        lines_html(tr("Pauses"), job_words.pause_lines(plan, units)),
+        _head_html(tr("Materials")) + rows_html(MATERIAL_HEAD, job_words.material_rows(plan.materials)),
         lines_html("", job_words.material_notes(plan.materials)),
-        lines_html("Checks", job_words.check_lines(plan)),
-        f"<p><b>{escape(NOTICE)}</b></p>",
+        lines_html(tr("Checks"), job_words.check_lines(plan)),
+        f"<p><b>{escape(tr(NOTICE))}</b></p>",
     ]
     return page(plan.job.name, "\n".join(parts))
 
 
 def _repair_part(key: str, answer: RepairAnswer, units: Units) -> list[str]:
-    lines = [f"REPAIR: {key}", *_wrapped([repair_title(answer, units)])]
-    for head, said in repair_lines(answer, units):
-        # The checks stand at the end with all others.
-        lines += _wrapped(f"{head.lower()}: {each}" for each in (said if head != "CHECKS" else ()))
-    return lines
+    return [
+        tr("Repair").upper() + f": {key}",
+        *_wrapped([repair_title(answer, units)]),
+        *_wrapped(repair_notes(answer, units)),
+    ]
+
+
+def _progress(plan: JobPlan) -> str:
+    return tr("{done} of {number} tasks done", done=plan.done, number=len(plan.turns))
 
 
 def _repair_html(key: str, answer: RepairAnswer, units: Units) -> str:
-    return lines_html(f"Repair: {key}", _repair_part(key, answer, units)[1:])
+    return lines_html(tr("Repair: {key}", key=key), _repair_part(key, answer, units)[1:])
 
 
 def overview_html(plan: JobPlan) -> str:
     """Return the head of the job: name, what it is about, what has no answer."""
     problems = "".join(f"<p class='stop'>{escape(problem)}</p>" for problem in plan.problems)
-    progress = f"{plan.done} of {len(plan.turns)} tasks done, {escape(plan.machine)}"
+    progress = escape(f"{_progress(plan)}, {machine_name(plan.machine)}")
     return (
         f"<p class='title'>{escape(plan.job.name)}</p><p class='subtitle'>{escape(plan.job.about)}</p>"
         f"<p>{progress}</p>{problems}"
@@ -108,16 +128,19 @@ def overview_html(plan: JobPlan) -> str:
 
 
 def rows_html(head: Sequence[str], rows: Iterable[Sequence[str]]) -> str:
-    """Return a ruled table of words."""
-    top = "".join(f"<td><b>{escape(cell)}</b></td>" for cell in head)
+    """Return a ruled table of words; `head` in English."""
+    top = "".join(f"<td><b>{escape(tr(cell))}</b></td>" for cell in head)
     body = ("".join(f"<td>{escape(cell)}</td>" for cell in row) for row in rows)
     return table([f"<tr>{top}</tr>", *(f"<tr>{row}</tr>" for row in body)], border=1, padding=2)
 
 
 def lines_html(head: str, lines: Iterable[str]) -> str:
     """Return lines under a heading."""
-    title = f"<p class='head'>{escape(head)}</p>" if head else ""
-    return title + "".join(f"<p>{escape(line)}</p>" for line in lines)
+    return (_head_html(head) if head else "") + "".join(f"<p>{escape(line)}</p>" for line in lines)
+
+
+def _head_html(head: str) -> str:
+    return f"<p class='head'>{escape(head)}</p>"
 
 
 def job_json(plan: JobPlan) -> dict[str, Any]:
@@ -125,7 +148,7 @@ def job_json(plan: JobPlan) -> dict[str, Any]:
     return {
         "schema": SCHEMA,
         "job": plan.job.name,
-        "machine": plan.machine,
+        "machine": machine_name(plan.machine),
         "order": [
             {
                 "id": turn.id,
@@ -177,7 +200,7 @@ def job_json(plan: JobPlan) -> dict[str, Any]:
         "logged": {word: _logged_json(entry) for word, entry in plan.logged.items()},
         "cautions": [caution_json(caution) for caution in plan.cautions],
         "problems": list(plan.problems),
-        "notice": NOTICE,
+        "notice": tr(NOTICE),
     }  # fmt: skip
 
 
@@ -238,12 +261,12 @@ def band_json(band: Band | None) -> dict[str, object] | None:
 
 def _material_part(materials: Materials) -> list[str]:
     rows = list(_columns(MATERIAL_HEAD, job_words.material_rows(materials)))
-    return ["MATERIALS", *rows, *_wrapped(job_words.material_notes(materials))]
+    return [tr("Materials").upper(), *rows, *_wrapped(job_words.material_notes(materials))]
 
 
 def _columns(head: Sequence[str], rows: Iterable[Sequence[str]]) -> Iterator[str]:
     """Yield rows in columns; words that are too long for theirs go on below."""
-    lines = [list(head), *(list(row) for row in rows)]
+    lines = [list(map(tr, head)), *(list(row) for row in rows)]
     widths = [max(1, min(_WIDEST, max(len(line[column]) for line in lines))) for column in range(len(head))]
     for line in lines:
         cells = [textwrap.wrap(cell, width) or [""] for cell, width in zip(line, widths, strict=True)]

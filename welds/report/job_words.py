@@ -8,29 +8,33 @@ from welds.job.job import JointWork, Piece, RepairWork, Step
 from welds.job.materials import Materials
 from welds.job.order import Turn
 from welds.job.plan import JobPlan, flat_size
+from welds.language import figure, mark, tr
 from welds.logbook.entry import Entry
 from welds.quantities.band import Band
 from welds.quantities.units import Units
+from welds.reference.names import id_or_name
 from welds.report import layout
 from welds.report.cut_length import cut_length
+from welds.report.wording import outcome_words
 
 Row = tuple[str, ...]
-KINDS = {Piece: "cut", RepairWork: "mend", JointWork: "weld", Step: "do"}
+KINDS = {Piece: mark("cut"), RepairWork: mark("mend"), JointWork: mark("weld"), Step: mark("do")}
+_FIT = mark("fit")
 _SECONDS = 60.0
 
 
 def turn_kind(turn: Turn) -> str:
-    """Return what kind of task it is, in a word."""
-    return KINDS[type(turn.task)] if turn.task is not None else "fit"
+    """Return what kind of task it is, in an English word; `tr` says it."""
+    return KINDS[type(turn.task)] if turn.task is not None else _FIT
 
 
 def turn_state(turn: Turn) -> str:
-    """Return done, now, later or can wait."""
+    """Return done, now, later or can wait, in English; `tr` says it."""
     if turn.is_done:
-        return "done"
+        return mark("done")
     if turn.can_wait:
-        return "can wait"
-    return "now" if turn.is_now else "later"
+        return mark("can wait")
+    return mark("now") if turn.is_now else mark("later")
 
 
 def order_rows(plan: JobPlan) -> Iterator[Row]:
@@ -39,8 +43,10 @@ def order_rows(plan: JobPlan) -> Iterator[Row]:
         why = "; ".join(f"{need.first}: {need.why}" for need in turn.needs)
         log = turn.task.links.log if turn.task is not None else ()
         said = "; ".join(logged_words(word, plan.logged.get(word)) for word in log)
-        logged = f" (log {said})" if log else ""
-        yield str(number), turn_kind(turn), f"{turn.id}: {turn.name}{logged}", turn_state(turn), why
+        task = f"{turn.id}: {turn.name}"
+        if log:
+            task = tr("{task} (log {welds})", task=task, welds=said)
+        yield str(number), tr(turn_kind(turn)), task, tr(turn_state(turn)), why
 
 
 def logged_words(word: str, entry: Entry | None) -> str:
@@ -48,18 +54,18 @@ def logged_words(word: str, entry: Entry | None) -> str:
     if entry is None:
         return word
     current = entry.figure("current")
-    ran = f"{current:g} A, " if current is not None else ""
-    faults = f", {', '.join(entry.faults)}" if entry.faults else ""
-    return f"{word}: {ran}{entry.outcome.value.replace('-', ' ')}{faults}, {entry.made_at[:10]}"
+    ran = figure(f"{current:g} A, ") if current is not None else ""
+    faults = f", {', '.join(map(id_or_name, entry.faults))}" if entry.faults else ""
+    return f"{word}: {ran}{outcome_words(entry.outcome)}{faults}, {entry.made_at[:10]}"
 
 
 def cut_rows(plan: JobPlan, units: Units) -> Iterator[Row]:
     """Yield piece, number, sheet, both sides of the flat and the stock it comes from."""
     for piece in plan.job.pieces:
         size = flat_size(piece, plan.blanks)
-        flat = " x ".join(cut_length(side, units) for side in size) if size else "no blank"
+        flat = " x ".join(cut_length(side, units) for side in size) if size else tr("no blank")
         sheet = f"{in_temper(piece.metal)} {cut_length(piece.thickness_mm, units)}"
-        folded = "folded" if piece.part is not None else ""
+        folded = tr("folded") if piece.part is not None else ""
         yield piece.id, str(piece.count), sheet, flat, folded, piece.stock or ""
 
 
@@ -67,7 +73,13 @@ def sheet_lines(plan: JobPlan) -> Iterator[str]:
     """Yield one line for each stock sheet used."""
     for sheet in plan.sheets:
         yield (
-            f"{sheet.stock.id}, sheet {sheet.number}: {len(sheet.placed)} blanks, {sheet.waste:.0%} left over"
+            tr(
+                "{stock}, sheet {number}: {blanks} blanks, {waste:.0%} left over",
+                stock=sheet.stock.id,
+                number=sheet.number,
+                blanks=len(sheet.placed),
+                waste=sheet.waste,
+            )
         )
 
 
@@ -77,12 +89,12 @@ def set_up_rows(plan: JobPlan, units: Units) -> Iterator[Row]:
         joints = ", ".join(f"{joint.id} ({_count_words(joint, units)})" for joint in each.joints)
         title = f"{layout.title(each.request)}, {layout.subtitle(each.request, units)}"
         if each.card is None:
-            yield str(number), title, joints, f"no card: {each.problem}"
+            yield str(number), title, joints, tr("no card: {problem}", problem=each.problem)
             continue
         current = each.card.settings.get("current")
         line = layout.setting_line(current, each.request.process, units) if current else None
         start = line.start_text if line else ""
-        yield str(number), title, joints, f"{start}{_learned(each.card)}"
+        yield str(number), title, joints, " ".join(filter(None, (start, _learned(each.card))))
 
 
 def _count_words(joint: JointWork, units: Units) -> str:
@@ -95,7 +107,9 @@ def _learned(card: Card) -> str:
     if card.learned is None:
         return ""
     welds = card.learned.welds
-    return f" (learned from {welds} past weld{'s' if welds > 1 else ''})"
+    if welds == 1:
+        return tr("(learned from 1 past weld)")
+    return tr("(learned from {welds} past welds)", welds=welds)
 
 
 def pause_lines(plan: JobPlan, units: Units) -> Iterator[str]:
@@ -106,63 +120,78 @@ def pause_lines(plan: JobPlan, units: Units) -> Iterator[str]:
         interpass = each.card.settings.get("interpass")
         if interpass is not None:
             line = layout.setting_line(interpass, each.request.process, units)
-            yield f"Card {number}: wait between runs until it is below {line.start_text}"
+            yield tr(
+                "Card {number}: wait between runs until it is below {temperature}",
+                number=number,
+                temperature=line.start_text,
+            )
         for check in each.card.checks:
             if "duty" in check.name:
-                yield f"Card {number}: {check.text}"
+                yield tr("Card {number}: {text}", number=number, text=check.text)
 
 
 def material_rows(materials: Materials) -> Iterator[Row]:
     """Yield what, usual amount, range, and what the shelf says."""
     for filler in materials.fillers:
-        size = f" {filler.diameter_mm:g} mm" if filler.diameter_mm else ""
-        length = f", {filler.length_m.start:.1f} m" if filler.length_m else ""
-        shelf = {True: "on the shelf", False: "not on the shelf: buy", None: ""}[filler.is_on_shelf]
+        size = figure(f" {filler.diameter_mm:g} mm") if filler.diameter_mm else ""
+        length = figure(f", {filler.length_m.start:.1f} m") if filler.length_m else ""
+        shelf = {True: tr("on the shelf"), False: tr("not on the shelf: buy"), None: ""}[filler.is_on_shelf]
         grams = filler.kg.scaled(1000.0)
         yield f"{filler.filler}{size}", f"{grams.start:.0f} g{length}", _span(grams, "g"), shelf
     for gas in materials.gases:
-        left = "" if gas.left_l is None else f"{gas.left_l:.0f} L left"
-        buy = f"buy up to {gas.buy_l:.0f} L" if gas.left_l is not None and gas.buy_l else ""
+        left = "" if gas.left_l is None else tr("{litres:.0f} L left", litres=gas.left_l)
+        buy = tr("buy up to {litres:.0f} L", litres=gas.buy_l) if gas.left_l is not None and gas.buy_l else ""
         shelf = ", ".join(filter(None, (left, buy)))
-        yield f"gas {gas.gas}", f"{gas.litres.start:.0f} L", _span(gas.litres, "L"), shelf
-    yield "discs", f"{materials.discs.start:.1f}", _span(materials.discs, ""), ""
-    for what, band in (("arc time", materials.arc_s), ("welding time at the bench", materials.bench_s)):
+        yield tr("gas {gas}", gas=gas.gas), f"{gas.litres.start:.0f} L", _span(gas.litres, "L"), shelf
+    yield tr("discs"), figure(f"{materials.discs.start:.1f}"), _span(materials.discs, ""), ""
+    for what, band in (
+        (tr("arc time"), materials.arc_s),
+        (tr("welding time at the bench"), materials.bench_s),
+    ):
         minutes = band.scaled(1.0 / _SECONDS)
         yield what, f"{minutes.start:.0f} min", _span(minutes, "min"), ""
     yield (
-        "power from the mains",
-        f"{materials.energy_kwh.start:.2f} kWh",
+        tr("power from the mains"),
+        figure(f"{materials.energy_kwh.start:.2f} kWh"),
         _span(materials.energy_kwh, "kWh"),
         "",
     )
     for line in materials.costs:
         cost, unit = line.cost, materials.currency
-        yield f"cost of {line.what}", f"{cost.start:.2f} {unit}", _span(cost, unit), ""
+        yield (
+            tr("cost of {what}", what=line.what),
+            f"{figure(f'{cost.start:.2f}')} {unit}",
+            _span(cost, unit),
+            "",
+        )
     if materials.cost is not None:
         cost, unit = materials.cost, materials.currency
-        yield "cost of all of that", f"{cost.start:.2f} {unit}", _span(cost, unit), ""
+        yield tr("cost of all of that"), f"{figure(f'{cost.start:.2f}')} {unit}", _span(cost, unit), ""
 
 
 def material_notes(materials: Materials) -> Iterator[str]:
     """Yield what the sums are without, and what else the cards want bought."""
     yield (
-        "Sums of the drawn sections with what is lost and what welds come out over; lows and highs are added"
-        " up by themselves. Cutting, folding, repairs and painting are in none of them; a patch's seam is"
-        " where it stands as a joint of its own."
+        tr(
+            "Sums of the drawn sections with what is lost and what welds come out over; lows and highs are"
+            " added up by themselves. Cutting, folding, repairs and painting are in none of them; a patch's"
+            " seam is where it stands as a joint of its own."
+        )
     )
     if materials.costs and materials.unpriced:
-        yield f"Without a price in the file: {', '.join(materials.unpriced)}"
+        yield tr("Without a price in the file: {names}", names=", ".join(materials.unpriced))
     for purchase in materials.to_buy:
-        yield f"{'Buy' if purchase.is_needed else 'Better with'}: {purchase.item}"
+        said = mark("Buy: {item}") if purchase.is_needed else mark("Better with: {item}")
+        yield tr(said, item=purchase.item)
     yield from materials.troubles
 
 
 def check_lines(plan: JobPlan) -> Iterator[str]:
     """Yield what to look at when it is done."""
-    yield "Light test: shine a lamp from behind in the dark; light through a seam is a missed spot."
-    yield "Look at every crater, start and corner; mend cracks and holes before anything is covered up."
+    yield tr("Light test: shine a lamp from behind in the dark; light through a seam is a missed spot.")
+    yield tr("Look at every crater, start and corner; mend cracks and holes before anything is covered up.")
     failed = [
-        f"card {number}: {check.text}"
+        tr("card {number}: {text}", number=number, text=check.text)
         for number, each in enumerate(plan.set_ups, 1)
         if each.card is not None
         for check in each.card.checks
@@ -175,4 +204,5 @@ def check_lines(plan: JobPlan) -> Iterator[str]:
 
 def _span(band: Band, unit: str) -> str:
     digits = 0 if band.high >= 20.0 else 1 if band.high >= 2.0 else 2
-    return f"{band.low:.{digits}f} to {band.high:.{digits}f} {unit}".strip()
+    low, high = (figure(f"{each:.{digits}f}") for each in (band.low, band.high))
+    return (tr("{low} to {high}", low=low, high=high) + f" {unit}").strip()

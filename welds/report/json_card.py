@@ -5,8 +5,10 @@ from typing import Any
 from welds.advice.card import Card
 from welds.advice.request import Request
 from welds.advice.setting import Caution, Setting
+from welds.language import tr
 from welds.report.learned_json import learned_json
 from welds.report.plain_number import plain_number
+from welds.report.wording import machine_name
 
 SCHEMA = "welds.card/1"
 SCHEMA_FILE = "schema/card.json"
@@ -25,8 +27,8 @@ def card_json(card: Card) -> Json:
             {"text": step.text, "source": step.source, "basis": step.basis.value} for step in card.preparation
         ],
         "cautions": [caution_json(caution) for caution in card.cautions],
-        "machine": card.machine,
-        "notice": card.notice,
+        "machine": machine_name(card.machine),
+        "notice": tr(card.notice),
     }
     if card.learned is not None:
         answer["learned"] = learned_json(card.learned)

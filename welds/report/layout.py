@@ -4,20 +4,22 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
 from welds.advice.card import Card
-from welds.advice.request import Joint, Process, Request
+from welds.advice.request import Process, Request
 from welds.advice.setting import Reason, Setting
+from welds.language import figure, tr
 from welds.quantities.display import Shown, show, show_band
 from welds.quantities.units import Units
 from welds.reference.basis import Basis
+from welds.reference.names import name_of
 from welds.report.wording import (
     GROUPS,
     HEADLINES,
-    JOINT_NAMES,
     LABELS,
     OTHER_GROUP,
-    PROCESS_NAMES,
     WORDS_FIRST,
+    joint_name,
     label,
+    process_name,
     value_words,
 )
 
@@ -83,7 +85,7 @@ def groups(card: Card, units: Units) -> tuple[SettingGroup, ...]:
     lines = {name: setting_line(setting, process, units) for name, setting in card.settings.items()}
     found = [(title, [lines[name] for name in names if name in lines]) for title, names in GROUPS]
     found.append((OTHER_GROUP, [line for name, line in lines.items() if name not in LABELS]))
-    return tuple(SettingGroup(title, tuple(members)) for title, members in found if members)
+    return tuple(SettingGroup(tr(title), tuple(members)) for title, members in found if members)
 
 
 def headlines(card: Card, units: Units) -> tuple[SettingLine, ...]:
@@ -97,26 +99,29 @@ def title(request: Request) -> str:
     """Return what the card is for, without lengths: "TIG, outside corner, 5052"."""
     metals = request.metal
     if request.other_metal and request.other_metal != request.metal:
-        metals += f" to {request.other_metal}"
-    return f"{PROCESS_NAMES[request.process]}, {joint_name(request.joint)}, {metals}"
+        metals = tr("{metal} to {other}", metal=request.metal, other=request.other_metal)
+    return f"{process_name(request.process)}, {joint_name(request.joint)}, {metals}"
 
 
 def subtitle(request: Request, units: Units) -> str:
     """Return the lengths and the conditions: "2.03 mm (0.080 in), position PA, indoors"."""
-    parts = [length_text(request.thickness_mm, "thickness", units)]
-    if request.other_thickness_mm and request.other_thickness_mm != request.thickness_mm:
-        parts[0] += f" to {length_text(request.other_thickness_mm, 'thickness', units)}"
-    parts.append(f"position {request.position}")
+    thickness = length_text(request.thickness_mm, "thickness", units)
+    other_mm = request.other_thickness_mm
+    if other_mm and other_mm != request.thickness_mm:
+        other = length_text(other_mm, "thickness", units)
+        thickness = tr("{thickness} to {other}", thickness=thickness, other=other)
+    parts = [thickness]
+    parts.append(tr("position {position}", position=request.position))
     if request.gap_mm:
-        parts.append(f"gap {length_text(request.gap_mm, 'gap', units)}")
+        parts.append(tr("gap {length}", length=length_text(request.gap_mm, "gap", units)))
     if request.length_mm:
-        parts.append(f"{length_text(request.length_mm, 'length', units)} long")
-    parts.append(request.place.value)
-    parts += [_words(coating.value) for coating in request.coatings]
+        parts.append(tr("{length} long", length=length_text(request.length_mm, "length", units)))
+    parts.append(name_of(request.place.value))
+    parts += [name_of(coating.value) for coating in request.coatings]
     if request.part:
-        parts.append(_words(request.part.value))
+        parts.append(name_of(request.part.value))
     if request.goal:
-        parts.append(f"goal: {_words(request.goal.value)}")
+        parts.append(tr("goal: {goal}", goal=name_of(request.goal.value)))
     return ", ".join(parts)
 
 
@@ -124,11 +129,6 @@ def length_text(mm: float, kind: str, units: Units) -> str:
     """Return a length with the other unit in brackets."""
     shown = show(mm, "mm", kind, units)
     return f"{shown} ({shown.second_text})" if shown.second_text else str(shown)
-
-
-def joint_name(joint: Joint) -> str:
-    """Return the joint's name in words."""
-    return JOINT_NAMES[joint]
 
 
 def sources_in_order(card: Card) -> tuple[str, ...]:
@@ -155,7 +155,7 @@ def grades_used(card: Card) -> tuple[Basis, ...]:
 
 def factor_text(reason: Reason) -> str:
     """Return the factor of a reason as "x 1.08", or nothing."""
-    return "" if reason.factor is None else f"x {reason.factor:.3g}"
+    return "" if reason.factor is None else figure(f"x {reason.factor:.3g}")
 
 
 def short_why(setting: SettingLine) -> str:
@@ -177,10 +177,6 @@ def grades_by_source(card: Card) -> Mapping[str, tuple[Basis, ...]]:
 
 def _bracketed(text: str) -> str:
     return f" ({text})" if text else ""
-
-
-def _words(code: str) -> str:
-    return code.replace("-", " ")
 
 
 def _figure(setting: Setting, process: Process, units: Units) -> tuple[Shown, str]:

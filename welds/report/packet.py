@@ -12,6 +12,7 @@ from welds.job.plan_drawing import PlanDrawing
 from welds.job.repair import Choice
 from welds.job.sheet_drawing import draw_sheet
 from welds.job.tack_drawing import draw_tacks
+from welds.language import tr
 from welds.quantities.units import Units
 from welds.reference.sources import Source
 from welds.report import job_words
@@ -50,71 +51,83 @@ class PacketPage:
 
 def packet_pages(plan: JobPlan, units: Units, sources: Mapping[str, Source]) -> Iterator[PacketPage]:
     """Yield overview, order, cut list, blanks, repairs, cards with their tack plans, materials and checks."""
-    yield _page("Overview", overview_html(plan), cautions_html(plan.cautions), lines_html("", [NOTICE]))
+    yield _page(
+        tr("Overview"), overview_html(plan), cautions_html(plan.cautions), lines_html("", [tr(NOTICE)])
+    )
     yield from _order(plan)
     yield from _cutting(plan, units, sources)
     yield from _mending(plan, units)
     yield from _welding(plan, units)
-    yield from _tables("Materials", MATERIAL_HEAD, list(job_words.material_rows(plan.materials)))
-    notes = lines_html("What the sums leave out, and what to buy", job_words.material_notes(plan.materials))
-    pauses = lines_html("Pauses", job_words.pause_lines(plan, units))
-    yield _page("Checks", lines_html("Checks", job_words.check_lines(plan)), pauses, notes)
+    yield from _tables(tr("Materials"), MATERIAL_HEAD, list(job_words.material_rows(plan.materials)))
+    notes = lines_html(
+        tr("What the sums leave out, and what to buy"), job_words.material_notes(plan.materials)
+    )
+    pauses = lines_html(tr("Pauses"), job_words.pause_lines(plan, units))
+    yield _page(tr("Checks"), lines_html(tr("Checks"), job_words.check_lines(plan)), pauses, notes)
 
 
 def _order(plan: JobPlan) -> Iterator[PacketPage]:
-    yield from _tables("Order of work", ORDER_HEAD, list(job_words.order_rows(plan)))
+    yield from _tables(tr("Order of work"), ORDER_HEAD, list(job_words.order_rows(plan)))
     if 0 < len(plan.turns) <= _ROWS:
-        heading = "<p class='title'>What waits for what</p>"
-        yield PacketPage("Order", page("Order", heading), (draw_order(plan.turns),), is_landscape=True)
+        heading, title = _heading(tr("What waits for what")), tr("Order")
+        yield PacketPage(title, page(title, heading), (draw_order(plan.turns),), is_landscape=True)
 
 
 def _cutting(plan: JobPlan, units: Units, sources: Mapping[str, Source]) -> Iterator[PacketPage]:
-    yield from _tables("Cut list", CUT_HEAD, list(job_words.cut_rows(plan, units)))
+    yield from _tables(tr("Cut list"), CUT_HEAD, list(job_words.cut_rows(plan, units)))
     drawings = [draw_sheet(sheet) for sheet in plan.sheets]
     for start in range(0, len(drawings), _SHEETS):
-        heading = "<p class='title'>Blanks on their sheets</p>"
-        yield _page("Sheets", heading, drawings=tuple(drawings[start : start + _SHEETS]))
+        heading = _heading(tr("Blanks on their sheets"))
+        yield _page(tr("Sheets"), heading, drawings=tuple(drawings[start : start + _SHEETS]))
     for key, answer in plan.blanks.items():
         drawing = draw_blank(key, answer.blank, answer.width_mm, lambda mm: cut_length(mm, units))
-        body = blank_body(answer, units, sources, f"Blank: {key}")
-        yield _page(f"Blank: {key}", body, drawings=(drawing,))
+        body = blank_body(answer, units, sources, tr("Blank: {key}", key=key))
+        yield _page(tr("Blank: {key}", key=key), body, drawings=(drawing,))
 
 
 def _mending(plan: JobPlan, units: Units) -> Iterator[PacketPage]:
     for key, answer in plan.repairs.items():
-        title = f"Repair: {key}"
+        title = tr("Repair: {key}", key=key)
         yield _page(title, repair_body(answer, units, title))
         drawing = repair_drawing(key, answer, plan.drawings.get(key), plan.job.file.parent, units)
-        heading = f"<p class='title'>Holes and cuts: {escape(key)}</p>"
+        heading = _heading(tr("Holes and cuts: {key}", key=key))
         yield PacketPage(title, page(title, heading), (drawing,), is_landscape=True)
         if answer.card is not None and answer.choice is not Choice.REPLACE:
-            yield PacketPage(f"Card for repair: {key}", card=answer.card)
+            yield PacketPage(tr("Card for repair: {key}", key=key), card=answer.card)
 
 
 def _welding(plan: JobPlan, units: Units) -> Iterator[PacketPage]:
-    yield from _tables("Cards and their joints", SET_UP_HEAD, list(job_words.set_up_rows(plan, units)))
+    yield from _tables(tr("Cards and their joints"), SET_UP_HEAD, list(job_words.set_up_rows(plan, units)))
     for number, each in enumerate(plan.set_ups, 1):
         if each.card is None:
             continue
-        yield PacketPage(f"Card {number}", card=each.card)
+        yield PacketPage(tr("Card {number}", number=number), card=each.card)
         joints = [joint for joint in each.joints if joint.id in plan.tacks]
         for start in range(0, len(joints), _SEAMS):
             group = joints[start : start + _SEAMS]
             bodies = [
                 lines_html(
-                    f"Tacks for card {number}: {joint.id}, {joint.count} alike",
+                    tr(
+                        "Tacks for card {number}: {joint}, {count} alike",
+                        number=number,
+                        joint=joint.id,
+                        count=joint.count,
+                    ),
                     tack_lines(plan.tacks[joint.id], units),
                 )
                 for joint in group
             ]
             drawings = tuple(draw_tacks(joint.id, plan.tacks[joint.id]) for joint in group)
-            yield _page(f"Tacks for card {number}", *bodies, drawings=drawings)
+            yield _page(tr("Tacks for card {number}", number=number), *bodies, drawings=drawings)
 
 
 def _tables(title: str, head: Sequence[str], rows: list[job_words.Row]) -> Iterator[PacketPage]:
     for start in range(0, len(rows), _ROWS):
-        heading = f"<p class='title'>{title}</p>"
-        yield _page(title, heading, rows_html(head, rows[start : start + _ROWS]))
+        yield _page(title, _heading(title), rows_html(head, rows[start : start + _ROWS]))
+
+
+def _heading(title: str) -> str:
+    return f"<p class='title'>{escape(title)}</p>"
 
 
 def _page(title: str, *parts: str, drawings: tuple[PlanDrawing, ...] = ()) -> PacketPage:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from html import escape
 
 from welds.advice.request import Process
+from welds.language import code, figure, mark, tr
 from welds.logbook.entry import Entry
 from welds.logbook.settings import build_kinds
 from welds.quantities.display import show
@@ -16,15 +17,14 @@ from welds.quantities.units import Units
 from welds.reference.faults import imperfection_words
 from welds.reference.metals import Metal, find_metal
 from welds.reference.tables import Tables
-from welds.report.wording import JOINT_NAMES, value_words
+from welds.report.wording import joint_name, outcome_words, value_words
 
-STANDING = (
+STANDING = mark(
     "Preliminary: what was done once, not a qualified procedure. Where a code, a customer or safety asks for"
     " a qualified one, it has to be qualified by test under the rules that apply."
 )
 BLANK = "_" * 24
 _SAME_EVERYWHERE = frozenset({"A", "V", "Hz", "percent", "s"})
-_MIG_NUMBER = {"inert": "131", "active": "135"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,13 +39,13 @@ class ProcedureSheet:
     @property
     def text(self) -> str:
         """The sheet as plain text, what it is not on top."""
-        return "\n".join([self.title, STANDING, *(f"{name}: {value}" for name, value in self.fields)])
+        return "\n".join([self.title, tr(STANDING), *(f"{name}: {value}" for name, value in self.fields)])
 
 
 def procedure_sheet(entry: Entry, tables: Tables, units: Units) -> ProcedureSheet:
     """Return the sheet of an entry."""
     which = entry.number or entry.uid[:8]
-    title = f"Preliminary welding procedure specification, log entry {which}"
+    title = tr("Preliminary welding procedure specification, log entry {which}", which=which)
     groups = tuple(_groups(entry, tables, units))
     fields = tuple(field for _, group in groups for field in group)
     return ProcedureSheet(f"procedure-sheet-log-{which}", title, fields, _page(title, groups))
@@ -56,89 +56,96 @@ def _groups(entry: Entry, tables: Tables, units: Units) -> Iterator[tuple[str, t
     names = [name for name in (entry.metal, entry.other_metal) if name]
     metals = [find_metal(tables, name) for name in names]
     yield (
-        "General",
+        tr("General"),
         (
-            ("Manufacturer", ""),
-            ("Number of this specification", f"log {entry.number or entry.uid}"),
-            ("Welding procedure qualification record", "none: preliminary"),
-            ("Date", entry.made_at[:10]),
-            ("Welder", entry.welder),
+            (tr("Manufacturer"), ""),
+            (tr("Number of this specification"), tr("log {entry}", entry=entry.number or entry.uid)),
+            (tr("Welding procedure qualification record"), tr("none: preliminary")),
+            (tr("Date"), entry.made_at[:10]),
+            (tr("Welder"), entry.welder),
         ),
     )
     yield (
-        "Parent metal",
+        tr("Parent metal"),
         (
-            ("Designation", " to ".join(dict.fromkeys(map(_designation, names, metals)))),
-            ("Group (ISO/TR 15608)", ""),
-            ("Heat or lot", entry.material_lot),
-            ("Thickness", figures.length(entry.thickness_mm)),
-            ("Thickness, other piece", figures.length(entry.other_thickness_mm)),
-            ("Outside diameter", ""),
+            (tr("Designation"), _joined(list(dict.fromkeys(map(_designation, names, metals))))),
+            (tr("Group (ISO/TR 15608)"), ""),
+            (tr("Heat or lot"), entry.material_lot),
+            (tr("Thickness"), figures.length(entry.thickness_mm)),
+            (tr("Thickness, other piece"), figures.length(entry.other_thickness_mm)),
+            (tr("Outside diameter"), ""),
         ),
     )
     yield (
-        "Joint",
+        tr("Joint"),
         (
-            ("Welding process (ISO 4063)", _process(entry)),
-            ("Type of joint and weld", JOINT_NAMES[entry.joint]),
-            ("Welding position (ISO 6947)", entry.position),
-            ("Preparation, edges and gap", figures.gap()),
-            ("Method of preparation and cleaning", ""),
-            ("Jigging, tack welds", figures.of("tacks")),
-            ("Runs", figures.of("passes")),
-            ("Back gouging, backing", figures.of("backing")),
+            (tr("Welding process (ISO 4063)"), _process(entry)),
+            (tr("Type of joint and weld"), joint_name(entry.joint)),
+            (tr("Welding position (ISO 6947)"), entry.position),
+            (tr("Preparation, edges and gap"), figures.gap()),
+            (tr("Method of preparation and cleaning"), ""),
+            (tr("Jigging, tack welds"), figures.of("tacks")),
+            (tr("Runs"), figures.of("passes")),
+            (tr("Back gouging, backing"), figures.of("backing")),
         ),
     )
     is_mig = entry.process is Process.MIG
     yield (
-        "Filler and gas",
+        tr("Filler and gas"),
         (
-            ("Filler, designation", figures.of("wire" if is_mig else "filler_metal")),
-            ("Filler, size", figures.of("wire_diameter" if is_mig else "filler_diameter")),
-            ("Filler, maker and lot, handling", ""),
-            ("Shielding gas (ISO 14175)", figures.of("shielding_gas")),
-            ("Shielding gas flow", figures.of("gas_flow")),
-            ("Backing gas", ""),
+            (tr("Filler, designation"), figures.of("wire" if is_mig else "filler_metal")),
+            (tr("Filler, size"), figures.of("wire_diameter" if is_mig else "filler_diameter")),
+            (tr("Filler, maker and lot, handling"), ""),
+            (tr("Shielding gas (ISO 14175)"), figures.of("shielding_gas")),
+            (tr("Shielding gas flow"), figures.of("gas_flow")),
+            (tr("Backing gas"), ""),
         ),
     )
     yield (
-        "Electrical",
+        tr("Electrical"),
         (
-            ("Current and polarity", " ".join(filter(None, (figures.of("current"), figures.of("polarity"))))),
-            ("Arc voltage", figures.of("voltage") or figures.of("arc_voltage")),
-            ("Balance, frequency, pulse", figures.several("electrode_negative", "ac_frequency", "pulse")),
-            ("Wire feed speed", figures.of("wire_feed")),
-            ("Mode of metal transfer", figures.of("transfer")),
-            ("Tungsten electrode, type and size", figures.several("tungsten_type", "tungsten_diameter")),
-            ("Nozzle", figures.of("cup")),
-            ("Contact tip to work, stick-out", figures.of("tip_to_work") or figures.of("stick_out")),
-        ),
-    )
-    yield (
-        "Technique and heat",
-        (
-            ("Travel speed", figures.of("travel_speed")),
-            ("Weave, torch angle", ""),
-            ("Sketch of the joint, order of runs", ""),
-            ("Heat input", figures.of("heat_input")),
-            ("Preheat temperature", figures.of("preheat")),
-            ("Interpass temperature", figures.of("interpass")),
-            ("Post-heating", ""),
-            ("Post-weld heat treatment", ""),
-            ("Machine", entry.machine),
-        ),
-    )
-    yield (
-        "What came of it",
-        (
-            ("Outcome", entry.outcome.value.replace("-", " ")),
             (
-                "Imperfections (ISO 6520-1)",
+                tr("Current and polarity"),
+                " ".join(filter(None, (figures.of("current"), figures.of("polarity")))),
+            ),
+            (tr("Arc voltage"), figures.of("voltage") or figures.of("arc_voltage")),
+            (tr("Balance, frequency, pulse"), figures.several("electrode_negative", "ac_frequency", "pulse")),
+            (tr("Wire feed speed"), figures.of("wire_feed")),
+            (tr("Mode of metal transfer"), figures.of("transfer")),
+            (tr("Tungsten electrode, type and size"), figures.several("tungsten_type", "tungsten_diameter")),
+            (tr("Nozzle"), figures.of("cup")),
+            (tr("Contact tip to work, stick-out"), figures.of("tip_to_work") or figures.of("stick_out")),
+        ),
+    )
+    yield (
+        tr("Technique and heat"),
+        (
+            (tr("Travel speed"), figures.of("travel_speed")),
+            (tr("Weave, torch angle"), ""),
+            (tr("Sketch of the joint, order of runs"), ""),
+            (tr("Heat input"), figures.of("heat_input")),
+            (tr("Preheat temperature"), figures.of("preheat")),
+            (tr("Interpass temperature"), figures.of("interpass")),
+            (tr("Post-heating"), ""),
+            (tr("Post-weld heat treatment"), ""),
+            (tr("Machine"), entry.machine),
+        ),
+    )
+    yield (
+        tr("What came of it"),
+        (
+            (tr("Outcome"), outcome_words(entry.outcome)),
+            (
+                tr("Imperfections (ISO 6520-1)"),
                 ", ".join(imperfection_words(tables, fault) for fault in entry.faults),
             ),
-            ("Remarks", entry.notes),
+            (tr("Remarks"), entry.notes),
         ),
     )
+
+
+def _joined(metals: list[str]) -> str:
+    return metals[0] if len(metals) == 1 else tr("{metal} to {other}", metal=metals[0], other=metals[1])
 
 
 def _designation(name: str, metal: Metal) -> str:
@@ -148,10 +155,11 @@ def _designation(name: str, metal: Metal) -> str:
 
 def _process(entry: Entry) -> str:
     if entry.process is Process.TIG:
-        return "141, tungsten inert gas"
+        return tr("141, tungsten inert gas")
     gas = str(entry.settings.get("shielding_gas", ""))
-    kind = "inert" if gas[:1] == "I" else "active"
-    return f"{_MIG_NUMBER[kind]}, metal {kind} gas" if gas else "131 or 135, by the gas"
+    if not gas:
+        return tr("131 or 135, by the gas")
+    return tr("131, metal inert gas") if gas.startswith("I") else tr("135, metal active gas")
 
 
 class _Figures:
@@ -171,9 +179,9 @@ class _Figures:
         if name.endswith("diameter") or name in ("tip_to_work", "stick_out"):
             unit = "mm"
         if unit in (None, "1"):
-            return f"{value:g}"
+            return figure(f"{value:g}")
         if self._units is Units.METRIC or unit in _SAME_EVERYWHERE:
-            return f"{value:g} {'%' if unit == 'percent' else unit}"  # as logged: nothing is rounded
+            return figure(f"{value:g} {'%' if unit == 'percent' else unit}")  # as logged: nothing is rounded
         shown = show(float(value), str(unit), name, self._units)
         return f"{shown.text} {shown.unit_text}".strip()
 
@@ -187,7 +195,7 @@ class _Figures:
         return f"{shown.text} {shown.unit_text}".strip()
 
     def gap(self) -> str:
-        return f"gap {self.length(self._entry.gap_mm)}" if self._entry.gap_mm else ""
+        return tr("gap {length}", length=self.length(self._entry.gap_mm)) if self._entry.gap_mm else ""
 
 
 def _page(title: str, groups: tuple[tuple[str, tuple[tuple[str, str], ...]], ...]) -> str:
@@ -199,10 +207,11 @@ def _page(title: str, groups: tuple[tuple[str, tuple[tuple[str, str], ...]], ...
             for name, value in fields
         ]
     return (
-        '<html><head><meta charset="utf-8"><style>body { font-family: sans-serif; font-size: 9pt;'
+        f'<html lang="{code()}"><head><meta charset="utf-8">'
+        "<style>body { font-family: sans-serif; font-size: 9pt;"
         " color: #000000; background-color: #ffffff; } td { vertical-align: top; }</style>"
         f"<title>{escape(title)}</title></head><body>"
-        f"<h2>{escape(title)}</h2><p>{escape(STANDING)}</p>"
+        f"<h2>{escape(title)}</h2><p>{escape(tr(STANDING))}</p>"
         '<table border="1" cellspacing="0" cellpadding="3" width="100%">'
         f"{''.join(rows)}</table></body></html>\n"
     )

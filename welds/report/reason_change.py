@@ -5,6 +5,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from difflib import SequenceMatcher
 
 from welds.advice.setting import Reason, Setting
+from welds.language import tr
 from welds.report.layout import factor_text
 
 READS: Mapping[str, tuple[str, ...]] = {
@@ -38,11 +39,7 @@ NOTICEABLE = 0.005
 """A factor that moves a figure by less than this share says nothing."""
 
 
-_FIGURE = re.compile(r"\d+(\.\d+)?")
-
-
-ONE_DOCUMENT = "this document by itself says"
-"""Links that begin so show how far documents lie apart; they move no figure, so they are no reason."""
+_FIGURE = re.compile(r"\d+([.,]\d+)?")
 
 
 def changed_links(base: Setting, other: Setting) -> tuple[str, ...]:
@@ -64,7 +61,7 @@ def _skeletons(setting: Setting) -> list[str]:
 
 
 def _moving(setting: Setting) -> list[Reason]:
-    return [reason for reason in setting.reasons if not reason.text.startswith(ONE_DOCUMENT)]
+    return [reason for reason in setting.reasons if not reason.is_aside]
 
 
 def _changes(base: Sequence[Reason], other: Sequence[Reason]) -> Iterator[str]:
@@ -87,7 +84,10 @@ def _exchanged(old: list[Reason], new: Sequence[Reason]) -> Iterator[str]:
         else:
             old.remove(kin)
             yield _replaced(kin, reason)
-    yield from (f"not here: {reason.text}{_effect(reason.factor, undone=True)}" for reason in old)
+    yield from (
+        tr("not here: {text}{effect}", text=reason.text, effect=_effect(reason.factor, undone=True))
+        for reason in old
+    )
 
 
 def _key(reason: Reason) -> tuple[str, float | None]:
@@ -97,8 +97,19 @@ def _key(reason: Reason) -> tuple[str, float | None]:
 
 def _replaced(old: Reason, new: Reason) -> str:
     if old.text == new.text:
-        return f"{new.text} ({factor_text(new)}, base {factor_text(old)})"
-    return f"{new.text}{_effect(new.factor)} (base: {_what_parts(old.text, new.text)}{_effect(old.factor)})"
+        return tr(
+            "{text} ({factor}, base {base_factor})",
+            text=new.text,
+            factor=factor_text(new),
+            base_factor=factor_text(old),
+        )
+    return tr(
+        "{text}{effect} (base: {base_text}{base_effect})",
+        text=new.text,
+        effect=_effect(new.factor),
+        base_text=_what_parts(old.text, new.text),
+        base_effect=_effect(old.factor),
+    )
 
 
 def _what_parts(text: str, other: str) -> str:
@@ -113,7 +124,7 @@ def _what_parts(text: str, other: str) -> str:
     if 0 < len(words) - head - tail <= len(words) / 2 and left.count("(") == left.count(")"):
         return left.rstrip(",;:")
     shared = " ".join(words[:head])
-    pause = max(shared.rfind(mark) for mark in ",:;")
+    pause = max(shared.rfind(sign) for sign in ",:;")
     return text[pause + 1 :].strip() if pause >= 0 else text
 
 

@@ -5,10 +5,11 @@ from collections.abc import Iterator, Mapping
 
 from welds.advice.card import Card
 from welds.advice.setting import Caution, Severity
+from welds.language import tr
 from welds.quantities.units import Units
 from welds.reference.sources import Source
 from welds.report import layout
-from welds.report.wording import SEVERITY_WORDS
+from welds.report.wording import machine_name, severity_word, verdict
 
 _WIDTH = 90
 _LABEL, _FIGURE, _RANGE = 32, 26, 22
@@ -18,14 +19,20 @@ _TICK_BOX = "[ ] "
 def text_card(card: Card, units: Units, sources: Mapping[str, Source], *, why: bool = False) -> str:
     """Return the whole card; `why` adds the chain of reasons below each setting."""
     parts = [
-        [layout.title(card.request), layout.subtitle(card.request, units), f"For {card.machine}"],
+        [
+            layout.title(card.request),
+            layout.subtitle(card.request, units),
+            tr("For {machine}", machine=machine_name(card.machine)),
+        ],
         [line for caution in card.cautions for line in caution_lines(caution)],
         *([group.title.upper(), *_group(group, why)] for group in layout.groups(card, units)),
-        _numbered("DO FIRST", [_with_source(step.text, step.source) for step in card.preparation]),
-        _headed("CHECKED", [f"{'ok' if check.ok else 'NOT OK'}: {check.text}" for check in card.checks]),
-        _headed("SOURCES", list(source_lines(card, sources))),
-        _headed("GRADES", [f"{basis.value}: {basis.meaning}" for basis in layout.grades_used(card)]),
-        textwrap.wrap(card.notice, _WIDTH),
+        _numbered(
+            tr("Do first").upper(), [_with_source(step.text, step.source) for step in card.preparation]
+        ),
+        _headed(tr("Checked").upper(), [f"{verdict(check.ok)}: {check.text}" for check in card.checks]),
+        _headed(tr("Sources").upper(), list(source_lines(card, sources))),
+        _headed(tr("Grades").upper(), list(grade_lines(card))),
+        textwrap.wrap(tr(card.notice), _WIDTH),
     ]
     return "\n\n".join("\n".join(lines) for lines in parts if lines) + "\n"
 
@@ -35,15 +42,20 @@ def source_lines(card: Card, sources: Mapping[str, Source]) -> Iterator[str]:
     grades = layout.grades_by_source(card)
     for source_id in layout.sources_in_order(card):
         source = sources.get(source_id)
-        taken = ", ".join(basis.value for basis in grades.get(source_id, ()))
-        yield f"{source_id}: {source.citation if source else 'no citation'}" + (
-            f" ({taken})" if taken else ""
-        )
+        taken = ", ".join(basis.word for basis in grades.get(source_id, ()))
+        citation = source.citation if source else tr("no citation")
+        cited = f"{source_id}: {citation}"
+        yield f"{cited} ({taken})" if taken else cited
+
+
+def grade_lines(card: Card) -> Iterator[str]:
+    """Yield what each grade on the card means."""
+    return (f"{basis.word}: {basis.meaning}" for basis in layout.grades_used(card))
 
 
 def caution_lines(caution: Caution) -> list[str]:
     """Return one caution, wrapped; a stop has a box to tick."""
-    head = f"{SEVERITY_WORDS[caution.severity.value]}: "
+    head = f"{severity_word(caution.severity)}: "
     if caution.severity is Severity.STOP:
         head = _TICK_BOX + head
     return textwrap.wrap(head + _with_source(caution.text, caution.source), _WIDTH, subsequent_indent="    ")
@@ -53,7 +65,7 @@ def _group(group: layout.SettingGroup, why: bool) -> Iterator[str]:
     for line in group.lines:
         yield from _setting(line)
         for alternative in line.alternatives:
-            yield from _indented(f"or {alternative}")
+            yield from _indented(tr("or {alternative}", alternative=alternative))
         if why:
             for reason in line.reasons:
                 factor = layout.factor_text(reason)
@@ -65,11 +77,11 @@ def _setting(line: layout.SettingLine) -> Iterator[str]:
     figure = line.start_text + (f" ({line.second})" if line.second else "")
     label = f"  {line.label}".ljust(_LABEL)
     if len(figure) < _FIGURE:
-        yield f"{label}{figure.ljust(_FIGURE)}{line.range_text.ljust(_RANGE)}{line.basis.value}"
+        yield f"{label}{figure.ljust(_FIGURE)}{line.range_text.ljust(_RANGE)}{line.basis.word}"
         return
     room = _FIGURE + _RANGE
     words = textwrap.wrap(f"{figure}; {line.range_text}" if line.range_text else figure, room - 2)
-    yield f"{label}{words[0].ljust(room)}{line.basis.value}"
+    yield f"{label}{words[0].ljust(room)}{line.basis.word}"
     for rest in words[1:]:
         yield " " * _LABEL + rest
 

@@ -22,7 +22,9 @@ from welds.advice.rules.heat_input import PROCESS_FACTOR
 from welds.advice.rules.passes import FILLETS
 from welds.advice.rules.transfer import advise as choose_transfer
 from welds.advice.rules.wire_diameter import usual_wire_mm
+from welds.advice.words import span
 from welds.errors import InputError, NotCoveredError
+from welds.language import figure, mark, tr
 from welds.physics.arc import (
     LOAD_LINE_LIMIT_A,
     MIG_LOAD_LINE_V,
@@ -32,6 +34,7 @@ from welds.physics.arc import (
 from welds.physics.deposition import fillet_leg
 from welds.physics.fused_zone import fused_width
 from welds.physics.moving_source import MovingSource
+from welds.reference.names import id_or_name
 from welds.reference.tables import Tables
 
 Floats = NDArray[np.float64]
@@ -231,7 +234,10 @@ def _wire(case: Case) -> WireHeat:
         if (bench := Bench(case.family, each)) in seams.melt_laws
     ]
     if not kin:
-        raise NotCoveredError(f"{transfer} on {case.family}", "too few rows print a wire feed")
+        raise NotCoveredError(
+            tr("{process} on {metal}", process=id_or_name(transfer), metal=id_or_name(case.family)),
+            tr("too few rows print a wire feed"),
+        )
     law = seams.melt_laws[kin[0]]
     diameter = case.request.wire_diameter_mm or usual_wire_mm(case.tables, kin[0], case.effective_mm)
     return WireHeat(diameter, EXTENSION_MM[transfer], law.arc_mm3_as, law.resistance_mm4_a2s)
@@ -251,38 +257,42 @@ def _affected_width_mm(model: HeatModel, current_a: float, softens_c: float | No
 def _trends(case: Case, settings: HeatSettings) -> tuple[str, ...]:
     said = []
     if settings.frequency_hz is not None:
-        said.append("AC frequency: a higher one narrows the arc; no document puts a number on it")
+        said.append(tr("AC frequency: a higher one narrows the arc; no document puts a number on it"))
     if settings.electrode_negative_percent is not None:
-        said.append("AC balance: more electrode negative heats the work more; the size is not published")
+        said.append(tr("AC balance: more electrode negative heats the work more; the size is not published"))
     if settings.has_bar:
-        said.append("backing bar: it draws heat off, how much depends on the clamping")
+        said.append(tr("backing bar: it draws heat off, how much depends on the clamping"))
     if case.request.joint in (Joint.OUTSIDE_CORNER, Joint.EDGE):
         said.append(
-            "corner and edge: the bare edge melts away sooner than the model, which sees a sheet, says"
+            tr("corner and edge: the bare edge melts away sooner than the model, which sees a sheet, says")
         )
     return tuple(said)
 
 
 def _check(case: Case, settings: HeatSettings) -> None:
     if case.request.joint is Joint.PLUG:
-        raise NotCoveredError("plug", "a plug weld does not travel, and the heat picture is of a seam", "lap")
+        raise NotCoveredError(
+            tr("plug"), tr("a plug weld does not travel, and the heat picture is of a seam"), tr("lap")
+        )
     widest = WIDEST_GAP * case.thin_mm
     limits = (
         ("gap", case.request.gap_mm, 0.0, widest, "mm"),
-        ("current", settings.current_a, 1.0, LOAD_LINE_LIMIT_A, "A"),
-        ("travel", settings.travel_mm_s, SLOWEST_MM_S, QUICKEST_MM_S, "mm/s"),
-        ("voltage", settings.voltage_v, 5.0, 60.0, "V"),
-        ("preheat", settings.start_c, -40.0, HOTTEST_START_C, "degC"),
-        ("frequency", settings.frequency_hz, 20.0, 500.0, "Hz"),
-        ("electrode negative", settings.electrode_negative_percent, 40.0, 99.0, "percent"),
+        (mark("current"), settings.current_a, 1.0, LOAD_LINE_LIMIT_A, "A"),
+        (mark("travel"), settings.travel_mm_s, SLOWEST_MM_S, QUICKEST_MM_S, "mm/s"),
+        (mark("voltage"), settings.voltage_v, 5.0, 60.0, "V"),
+        (mark("preheat"), settings.start_c, -40.0, HOTTEST_START_C, "degC"),
+        (mark("frequency"), settings.frequency_hz, 20.0, 500.0, "Hz"),
+        (mark("electrode negative"), settings.electrode_negative_percent, 40.0, 99.0, "percent"),
     )
     for field, value, low, high, unit in limits:
         if value is not None and not low <= value <= high:
-            raise InputError(field, f"{value:g} {unit}", f"{low:g} to {high:g} {unit}")
+            raise InputError(field, figure(f"{value:g} {unit}"), span(low, high, unit))
     is_ac = case.request.process is Process.TIG and case.families & {"aluminium", "magnesium"}
     for field, given in (
-        ("frequency", settings.frequency_hz),
-        ("electrode negative", settings.electrode_negative_percent),
+        (mark("frequency"), settings.frequency_hz),
+        (mark("electrode negative"), settings.electrode_negative_percent),
     ):
         if given is not None and not is_ac:
-            raise InputError(field, f"{given:g}", "only with TIG on aluminium or magnesium, which runs on AC")
+            raise InputError(
+                field, figure(f"{given:g}"), tr("only with TIG on aluminium or magnesium, which runs on AC")
+            )

@@ -8,9 +8,10 @@ from welds.advice.heat.bead import bead_of
 from welds.advice.heat.disagreement import disagreement, settings_of
 from welds.advice.setting import Check
 from welds.errors import WeldsError
+from welds.language import mark
 from welds.reference.tables import Tables
 
-NAME = "heat picture"
+NAME = mark("heat picture")
 
 
 def heat_check(card: Card, tables: Tables, equipment: Equipment = GENERIC) -> Check | None:

@@ -3,6 +3,16 @@
 from welds.advice.card import Card
 from welds.advice.heat.bead import Bead, HeatSettings
 from welds.advice.request import Joint
+from welds.language import mark, tr
+
+STAYS_COLD = mark(
+    "The heat picture disagrees: at {travel:.1f} mm/s it has the tables' {low:.0f} to {high:.0f} A stay cold,"
+    " and expects {least:.0f} to {most:.0f} A. Both are shown; try it on scrap."
+)
+FALLS_THROUGH = mark(
+    "The heat picture disagrees: at {travel:.1f} mm/s it has the tables' {low:.0f} to {high:.0f} A fall"
+    " through, and expects {least:.0f} to {most:.0f} A. Both are shown; try it on scrap."
+)
 
 
 def settings_of(card: Card) -> HeatSettings | None:
@@ -28,9 +38,5 @@ def disagreement(card: Card, bead: Bead) -> str | None:
     low, high = least * (1.0 - bead.error), bead.collapse_current_a * (1.0 + bead.error)
     if low <= band.high and band.low <= high:
         return None
-    verdict = "stay cold" if band.high < low else "fall through"
-    return (
-        f"The heat picture disagrees: at {bead.settings.travel_mm_s:.1f} mm/s it has the tables'"
-        f" {band.low:.0f} to {band.high:.0f} A {verdict}, and expects {low:.0f} to {high:.0f} A."
-        " Both are shown; try it on scrap."
-    )
+    text = STAYS_COLD if band.high < low else FALLS_THROUGH
+    return tr(text, travel=bead.settings.travel_mm_s, low=band.low, high=band.high, least=low, most=high)

@@ -3,10 +3,14 @@
 from welds.advice.case import Case, SoFar
 from welds.advice.limits import fit
 from welds.advice.setting import Reason, Setting
+from welds.language import mark, tr
 from welds.quantities.band import Band
+from welds.reference.names import id_or_name
 from welds.reference.settings import WaveRow
 
-TREND = "lower frequency widens the arc, higher narrows it (a trend: no published figure ties width to hertz)"
+TREND = mark(
+    "lower frequency widens the arc, higher narrows it (a trend: no published figure ties width to hertz)"
+)
 
 
 def advise(case: Case, so_far: SoFar) -> Setting | None:
@@ -16,15 +20,15 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
     rows = {row.case: row for row in case.tables.records(WaveRow) if row.topic == "frequency"}
     row = rows[case.request.joint]
     reasons = [
-        Reason(f"{case.request.joint}: {row.note}", source=row.source_id),
-        Reason(TREND, source="COMMON_PRACTICE"),
+        Reason(f"{id_or_name(case.request.joint)}: {row.note}", source=row.source_id),
+        Reason(tr(TREND), source="COMMON_PRACTICE"),
     ]
     band = Band(row.low, row.start, row.high, "Hz")
     thick = rows["thick"]
     if thick.thickness_min_mm is not None and case.effective_mm >= thick.thickness_min_mm:
         share = min(1.0, thick.start / band.start)
         band = Band(thick.low, round(band.start * share / 5) * 5, max(thick.high, band.start * share), "Hz")
-        reasons.append(Reason(f"thick plate: {thick.note}", share, thick.source_id))
+        reasons.append(Reason(tr("thick plate: {note}", note=thick.note), share, thick.source_id))
     fitted, limits = fit(band, case.equipment.machine, "ac_frequency", "Hz")
     return Setting(
         "ac_frequency",

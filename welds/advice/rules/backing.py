@@ -3,14 +3,15 @@
 from welds.advice.case import Case, SoFar
 from welds.advice.request import Joint, Process
 from welds.advice.setting import Choice, Reason, Setting
+from welds.language import mark, tr
 from welds.reference.basis import Basis
 
 ROOT_OPEN = frozenset({Joint.BUTT, Joint.OUTSIDE_CORNER, Joint.EDGE})
 """Joints whose root sees air."""
 
 THIN_MM = 3.2
-NONE, COPPER, PURGE = "none", "copper bar", "argon purge, 5 L/min"
-STEEL_BAR = "stainless or copper bar, clean and dry"
+NONE, COPPER, PURGE = mark("none"), mark("copper bar"), mark("argon purge, 5 L/min")
+STEEL_BAR = mark("stainless or copper bar, clean and dry")
 
 BARS = {COPPER: frozenset({"copper"}), STEEL_BAR: frozenset({"stainless", "copper"})}
 """What a bar can be made of; any of them will do."""
@@ -23,29 +24,29 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     sources: tuple[str, ...] = ("COMMON_PRACTICE",)
     others: tuple[Choice, ...] = ()
     if "titanium" in case.families:
-        value, why = PURGE, "titanium takes up air on every hot face: purge the back and trail the bead"
+        value, why = PURGE, tr("titanium takes up air on every hot face: purge the back and trail the bead")
     elif joint is Joint.PLUG:
-        value, why = COPPER, "a copper bar behind the hole holds the pool and takes the heat"
+        value, why = COPPER, tr("a copper bar behind the hole holds the pool and takes the heat")
     elif joint not in ROOT_OPEN:
-        value, why = NONE, "the root is closed by the other plate"
+        value, why = NONE, tr("the root is closed by the other plate")
     elif "stainless" in case.families and tig and joint is Joint.BUTT:
-        value, why = PURGE, "the root of stainless sugars in air"
-        others = (Choice(COPPER, "thin sheet clamped tight: the bar shields most of the root"),)
+        value, why = PURGE, tr("the root of stainless sugars in air")
+        others = (Choice(COPPER, tr("thin sheet clamped tight: the bar shields most of the root")),)
     elif case.thin_mm <= THIN_MM and joint is Joint.BUTT:
         aluminium = "aluminium" in case.families
         value = STEEL_BAR if aluminium else COPPER
-        why = "thin butt: a removable bar stops the root falling out"
+        why = tr("thin butt: a removable bar stops the root falling out")
         sources, others = (
             ("GAS_HB_2017", "COMMON_PRACTICE"),
-            (Choice(NONE, "with a tight fit and a light pedal"),),
+            (Choice(NONE, tr("with a tight fit and a light pedal")),),
         )
     else:
-        value, why = NONE, "thick enough to carry its own root, or nothing can reach behind"
-        others = (Choice(COPPER, "where the edge drops through"),)
+        value, why = NONE, tr("thick enough to carry its own root, or nothing can reach behind")
+        others = (Choice(COPPER, tr("where the edge drops through")),)
     bars = case.equipment.shelf.backing_bars
     if bars and value in BARS and not bars & BARS[value] and any(each.value == NONE for each in others):
-        why += f"; no {value} on the shelf, so none"
-        value, others = NONE, (Choice(value, "once it is there"),)
+        why += tr("; no {bar} on the shelf, so none", bar=tr(value))
+        value, others = NONE, (Choice(value, tr("once it is there")),)
     return Setting(
         "backing",
         Basis.PRACTICE,

@@ -3,6 +3,7 @@
 from welds.advice.case import Case, SoFar
 from welds.advice.request import Joint
 from welds.advice.setting import Choice, Reason, Setting
+from welds.language import tr
 from welds.reference.basis import Basis
 from welds.reference.shielding import Cup, GasFlow, ShieldingRule
 
@@ -16,7 +17,12 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     rule = next(row for row in case.tables.records(ShieldingRule) if row.topic == "cup-rule")
     assert rule.value_min is not None
     least = rule.value_min * tungsten
-    reasons = [Reason(f"bore at least {rule.value_min:g} tungsten diameters", source=rule.source_id)]
+    reasons = [
+        Reason(
+            tr("bore at least {least:g} tungsten diameters", least=rule.value_min),
+            source=rule.source_id,
+        )
+    ]
     row = _by_current(case, str(so_far["polarity"].value), current.start)
     bore, basis = least, Basis.PRACTICE
     sources = ["COMMON_PRACTICE"]
@@ -27,7 +33,11 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         sources.append(row.source_id)
         reasons.append(
             Reason(
-                f"{row.cup_bore_min_mm:g} to {row.cup_bore_max_mm:g} mm bore printed for this current",
+                tr(
+                    "{low:g} to {high:g} mm bore printed for this current",
+                    low=row.cup_bore_min_mm,
+                    high=row.cup_bore_max_mm,
+                ),
                 source=row.source_id,
             )
         )
@@ -40,11 +50,11 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     if has_lens:
         place = min(place + 2, len(usable) - 1)
         reasons.append(
-            Reason("with the lens two sizes larger: more cover, same flow", source="COMMON_PRACTICE")
+            Reason(tr("with the lens two sizes larger: more cover, same flow"), source="COMMON_PRACTICE")
         )
     elif case.request.joint in TIGHT and place > 0 and usable[place - 1].bore_mm >= least:
         place -= 1
-        reasons.append(Reason("one size smaller reaches into the joint", source="COMMON_PRACTICE"))
+        reasons.append(Reason(tr("one size smaller reaches into the joint"), source="COMMON_PRACTICE"))
     chosen = usable[place]
     near = [cup for cup in usable if abs(cup.number - chosen.number) == 1]
     return Setting(
@@ -54,8 +64,8 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         tuple(sources),
         rows,
         value=chosen.number,
-        text=f"{chosen.bore_mm:.1f} mm bore",
-        alternatives=tuple(Choice(cup.number, f"{cup.bore_mm:.1f} mm bore") for cup in near),
+        text=tr("{bore:.1f} mm bore", bore=chosen.bore_mm),
+        alternatives=tuple(Choice(cup.number, tr("{bore:.1f} mm bore", bore=cup.bore_mm)) for cup in near),
     )
 
 

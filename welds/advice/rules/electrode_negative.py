@@ -4,11 +4,12 @@ from welds.advice.case import Case, SoFar
 from welds.advice.limits import fit
 from welds.advice.request import Coating
 from welds.advice.setting import Reason, Setting
+from welds.language import mark, tr
 from welds.quantities.band import Band
 from welds.reference.settings import WaveRow
 
 OXIDISED = frozenset({Coating.ANODISED, Coating.UNKNOWN})
-TREND = (
+TREND = mark(
     "more electrode negative melts deeper and spares the tungsten; more electrode positive lifts more oxide"
     " and rounds the tip (a trend; papers disagree on how much)"
 )
@@ -26,13 +27,21 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
     limit = next(each for each in case.tables.records(WaveRow) if each.case == "most-negative")
     reasons = [
         Reason(row.note, source=row.source_id),
-        Reason(TREND, source=row.source_id),
-        Reason(f"cleaning fades above about {limit.high:g} % electrode negative", source=limit.source_id),
+        Reason(tr(TREND), source=row.source_id),
+        Reason(
+            tr("cleaning fades above about {high:g} % electrode negative", high=limit.high),
+            source=limit.source_id,
+        ),
     ]
     band = Band(row.low, row.start, row.high, "percent")
     if not needs_cleaning:
         band = Band(row.low, row.start, rows["clean"].high, "percent")
-        reasons.append(Reason(f"up to {rows['clean'].high:g} %: {rows['clean'].note}", source=row.source_id))
+        reasons.append(
+            Reason(
+                tr("up to {high:g} %: {note}", high=rows["clean"].high, note=rows["clean"].note),
+                source=row.source_id,
+            )
+        )
     fitted, limits = fit(band, case.equipment.machine, "electrode_negative", "%")
     return Setting(
         "electrode_negative",

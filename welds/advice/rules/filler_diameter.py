@@ -5,6 +5,7 @@ from welds.advice.nearby import pair_of, read_nearby
 from welds.advice.setting import Choice, Reason, Setting
 from welds.advice.sizes import nearest_size
 from welds.advice.tig_rows import rows_of_family
+from welds.language import tr
 from welds.quantities.sizes import ROD
 from welds.reference.basis import Basis
 
@@ -29,13 +30,23 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     if found:
         reasons.append(
             Reason(
-                "rods printed for sheet of about this thickness, nearest sold size", source=found.sources[0]
+                tr("rods printed for sheet of about this thickness, nearest sold size"),
+                source=found.sources[0],
             )
         )
     else:
-        reasons.append(Reason("about three quarters of the sheet", OF_THICKNESS, "COMMON_PRACTICE"))
+        reasons.append(Reason(tr("about three quarters of the sheet"), OF_THICKNESS, "COMMON_PRACTICE"))
     if size != free:
-        reasons.append(Reason(f"the shelf has no {free:g} mm {metal} rod: feed {_pace(size, free)}"))
+        reasons.append(
+            Reason(
+                tr(
+                    "the shelf has no {free:g} mm {metal} rod: feed {pace}",
+                    free=free,
+                    metal=metal,
+                    pace=_pace(size, free),
+                )
+            )
+        )
     place = SOLD_TIG_MM.index(free)
     neighbours = SOLD_TIG_MM[max(0, place - 1) : place + 2]
     return Setting(
@@ -51,4 +62,8 @@ def advise(case: Case, so_far: SoFar) -> Setting:
 
 
 def _pace(size_mm: float, wanted_mm: float) -> str:
-    return "a thinner one faster" if size_mm < wanted_mm else "a thicker one slower, it cools the pool more"
+    return (
+        tr("a thinner one faster")
+        if size_mm < wanted_mm
+        else tr("a thicker one slower, it cools the pool more")
+    )

@@ -3,9 +3,12 @@
 from welds.advice.case import Case, SoFar
 from welds.advice.request import Goal, Process
 from welds.advice.setting import Choice, Reason, Setting
+from welds.language import mark, tr
 from welds.reference.fillers import filler_choice, find_filler
 
-CORNER_NOTE = "edges of a corner can be tacked without filler but do not always fuse: keep the rod at hand"
+CORNER_NOTE = mark(
+    "edges of a corner can be tacked without filler but do not always fuse: keep the rod at hand"
+)
 
 
 def advise(case: Case, so_far: SoFar) -> Setting:
@@ -18,14 +21,25 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     if shelf and chosen not in shelf:
         swap = next((each for each in _spares(case) if each in shelf), None)
         if swap is None:
-            reasons.append(Reason(f"{chosen} is not on the shelf, nor is a second choice: buy it"))
+            reasons.append(
+                Reason(tr("{chosen} is not on the shelf, nor is a second choice: buy it", chosen=chosen))
+            )
         else:
             cost = _swap_cost(case, chosen, swap)
-            reasons.append(Reason(f"{chosen} is not on the shelf; {swap} will do, but: {cost}"))
+            reasons.append(
+                Reason(
+                    tr(
+                        "{chosen} is not on the shelf; {swap} will do, but: {cost}",
+                        chosen=chosen,
+                        swap=swap,
+                        cost=cost,
+                    )
+                )
+            )
             chosen = swap
-    reasons += [Reason(f"avoid {each}") for each in choice.avoid]
+    reasons += [Reason(tr("avoid {filler}", filler=each)) for each in choice.avoid]
     if case.request.joint.value.endswith("corner"):
-        reasons.append(Reason(CORNER_NOTE, source="COMMON_PRACTICE"))
+        reasons.append(Reason(tr(CORNER_NOTE), source="COMMON_PRACTICE"))
     if choice.note:
         reasons.append(Reason(choice.note))
     seconds = [each for each in (choice.first, *choice.seconds) if each != chosen]
@@ -53,14 +67,20 @@ def _swap_cost(case: Case, first: str, swap: str) -> str:
     wanted, got = find_filler(case.tables, first), find_filler(case.tables, swap)
     costs = []
     if got.anodised_colour and got.anodised_colour != wanted.anodised_colour:
-        costs.append(f"the bead turns {got.anodised_colour} when anodised ({wanted.anodised_colour} before)")
+        costs.append(
+            tr(
+                "the bead turns {colour} when anodised ({other_colour} before)",
+                colour=got.anodised_colour,
+                other_colour=wanted.anodised_colour,
+            )
+        )
     if got.max_service_c is not None and wanted.max_service_c is None:
-        costs.append(f"not for service above {got.max_service_c:g} degC")
-    return "; ".join(costs) or f"it is for {got.use}"
+        costs.append(tr("not for service above {hottest:g} degC", hottest=got.max_service_c))
+    return "; ".join(costs) or tr("it is for {use}", use=got.use)
 
 
 def _cost(case: Case, name: str) -> str:
     filler = find_filler(case.tables, name)
     if case.request.goal is Goal.ANODISED_COLOUR and filler.anodised_colour:
-        return f"{filler.anodised_colour} after anodising"
+        return tr("{colour} after anodising", colour=filler.anodised_colour)
     return filler.use

@@ -2,6 +2,7 @@
 
 from welds.advice.case import Case, SoFar
 from welds.advice.setting import Reason, Setting
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.filter_shades import shade_floor_and_start
 
@@ -18,9 +19,15 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     )
     floor, start, rows = shades
     reasons = (
-        Reason(f"never lighter than {floor}: the regulation's minimum", source=rows[0].source_id),
         Reason(
-            f"start at {start}; begin too dark, go lighter until the pool is clear, not below {floor}",
+            tr("never lighter than {floor}: the regulation's minimum", floor=floor), source=rows[0].source_id
+        ),
+        Reason(
+            tr(
+                "start at {start}; begin too dark, go lighter until the pool is clear, not below {floor}",
+                start=start,
+                floor=floor,
+            ),
             source=rows[min(1, len(rows) - 1)].source_id,
         ),
     )

@@ -7,6 +7,7 @@ from welds.advice.nearby import Nearby, pair_of, read_nearby
 from welds.advice.request import Joint, Place, Process
 from welds.advice.setting import Reason, Setting
 from welds.advice.tig_rows import rows_of_family
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.basis import Basis
 
@@ -29,28 +30,33 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     low, start, high = (found.low, found.start, found.high) if found else USUAL[case.request.process]
     reasons = [
         Reason(
-            f"{len(found.rows)} rows of about this thickness; documents differ by up to a factor of two",
+            tr(
+                "{rows} rows of about this thickness; documents differ by up to a factor of two",
+                rows=len(found.rows),
+            ),
             source=found.sources[0],
         )
         if found
-        else Reason("usual flow for this process", source="COMMON_PRACTICE")
+        else Reason(tr("usual flow for this process"), source="COMMON_PRACTICE")
     ]
     factor = 1.0
     if case.request.joint in (Joint.OUTSIDE_CORNER, Joint.EDGE):
         factor *= OPEN_JOINT
-        reasons.append(Reason("open joint: nothing holds the gas", OPEN_JOINT, "COMMON_PRACTICE"))
+        reasons.append(Reason(tr("open joint: nothing holds the gas"), OPEN_JOINT, "COMMON_PRACTICE"))
     if case.request.place is Place.OUTDOORS:
         factor *= OUTDOORS
         reasons.append(
-            Reason("outdoors; screen the joint first, flow alone does not help", OUTDOORS, "COMMON_PRACTICE")
+            Reason(
+                tr("outdoors; screen the joint first, flow alone does not help"), OUTDOORS, "COMMON_PRACTICE"
+            )
         )
     if case.request.process is Process.TIG and choose_gas(case)[0].helium_percent >= 50.0:
         factor *= HELIUM_FLOW
         reasons.append(
-            Reason("helium is light: more flow for the same cover", HELIUM_FLOW, "COMMON_PRACTICE")
+            Reason(tr("helium is light: more flow for the same cover"), HELIUM_FLOW, "COMMON_PRACTICE")
         )
     ceiling = max(ROUGH_L_MIN[case.request.process], low)
-    reasons.append(Reason("more is not better: above the band the stream turns rough and pulls air in"))
+    reasons.append(Reason(tr("more is not better: above the band the stream turns rough and pulls air in")))
     values = [min(round(value * factor * 2) / 2, ceiling) for value in (low, start, high)]
     return Setting(
         "gas_flow",

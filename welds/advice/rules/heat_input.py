@@ -3,6 +3,7 @@
 from welds.advice.case import Case, SoFar
 from welds.advice.request import Process
 from welds.advice.setting import Reason, Setting
+from welds.language import tr
 from welds.physics.arc import heat_input
 from welds.quantities.band import Band
 from welds.reference.basis import Basis, weakest
@@ -25,7 +26,7 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
         )
     )
     reason = Reason(
-        "process factor times volts times amperes over travel", factor=factor, source="EN1011-2-Q"
+        tr("process factor times volts times amperes over travel"), factor=factor, source="EN1011-2-Q"
     )
     basis = weakest(
         (Basis.DERIVED, *(so_far[name].basis for name in ("arc_voltage", "current", "travel_speed")))

@@ -3,6 +3,7 @@
 from welds.advice.case import Case, SoFar
 from welds.advice.heat_limits import limits_for
 from welds.advice.setting import Reason, Setting
+from welds.language import tr
 from welds.reference.basis import Basis
 
 HAND_WARM_C = 150.0
@@ -13,7 +14,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     limited = [(each.interpass_max_c, each) for each in limits_for(case) if each.interpass_max_c is not None]
     if not limited:
         reason = Reason(
-            "no limit stated for this metal; sheet keeps its shape better below this",
+            tr("no limit stated for this metal; sheet keeps its shape better below this"),
             source="COMMON_PRACTICE",
         )
         return Setting(
@@ -23,7 +24,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     return Setting(
         "interpass",
         row.basis,
-        (Reason("at most, measured beside the bead before the next run", source=row.source_id),),
+        (Reason(tr("at most, measured beside the bead before the next run"), source=row.source_id),),
         (row.source_id,),
         (row.row_id,),
         value=limit,

@@ -6,6 +6,7 @@ from welds.advice.rules.tig_current import demand
 from welds.advice.setting import Reason, Setting
 from welds.advice.words import both
 from welds.errors import NotCoveredError
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.basis import Basis, weakest
 
@@ -35,7 +36,10 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
             basis = weakest((Basis.PRACTICE, grade))
             reasons.append(
                 Reason(
-                    f"set the machine as for about {both(next_mm)} and let the pedal take it down",
+                    tr(
+                        "set the machine as for about {thickness} and let the pedal take it down",
+                        thickness=both(next_mm),
+                    ),
                     top / working,
                     "COMMON_PRACTICE",
                 )
@@ -44,8 +48,12 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
     if held != top or not reasons:
         reasons.append(
             Reason(
-                f"kept between {LEAST_ROOM:g} and {MOST_ROOM:g} times the working current,"
-                " or the pedal gets too coarse",
+                tr(
+                    "kept between {least:g} and {most:g} times the working current, or the"
+                    " pedal gets too coarse",
+                    least=LEAST_ROOM,
+                    most=MOST_ROOM,
+                ),
                 source="COMMON_PRACTICE",
             )
         )

@@ -1,5 +1,6 @@
 """MIG welding current: what the sheet asks for, within what the wire carries."""
 
+from dataclasses import replace
 from math import ceil, floor
 
 from welds.advice.alloy import build_alloy_factors
@@ -10,13 +11,15 @@ from welds.advice.mig_seams import REFERENCE_WIRE_MM, Bench, build_mig_seams
 from welds.advice.plug_rows import between_plug_rows, has_plug_rows
 from welds.advice.pooling import PUBLISHED_LIMIT, UNPUBLISHED_LIMIT
 from welds.advice.reach import refuse_hopeless
-from welds.advice.reading_words import alone
+from welds.advice.reading_words import alone, taken_from
 from welds.advice.request import Joint, Process
 from welds.advice.setting import Reason, Setting
 from welds.advice.unlike_thickness import unlike_thickness
-from welds.advice.words import both, joined
+from welds.advice.words import both
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.basis import Basis, weakest
+from welds.reference.names import all_of, id_or_name, name_of
 from welds.reference.settings import PlugRule, WireRange
 
 
@@ -35,9 +38,15 @@ def _seam(case: Case, so_far: SoFar) -> Setting:
     reading = seams.curves[bench].at(case.effective_mm)
     reasons = [
         Reason(
-            f"butt in {case.family.replace('-', ' ')}, flat, {both(case.effective_mm)}, {transfer},"
-            f" {REFERENCE_WIRE_MM:g} mm wire: {reading.middle:.0f} A from {len(reading.points)} rows of"
-            f" {len(reading.documents)} document{'s' if len(reading.documents) > 1 else ''}",
+            tr(
+                "butt in {metal}, flat, {thickness}, {transfer}, {wire:g} mm wire: {current:.0f} A {where}",
+                metal=name_of(case.family),
+                thickness=both(case.effective_mm),
+                transfer=id_or_name(transfer),
+                wire=REFERENCE_WIRE_MM,
+                current=reading.middle,
+                where=taken_from(reading),
+            ),
             source=reading.documents[0],
         )
     ]
@@ -47,7 +56,16 @@ def _seam(case: Case, so_far: SoFar) -> Setting:
     factor = 1.0
     if wire != REFERENCE_WIRE_MM:
         ratio = (wire / REFERENCE_WIRE_MM) ** seams.wire_exponent[bench]
-        reasons.append(Reason(f"{wire:g} mm wire instead of {REFERENCE_WIRE_MM:g} mm", ratio))
+        reasons.append(
+            Reason(
+                tr(
+                    "{wire:g} mm wire instead of {usual:g} mm",
+                    wire=wire,
+                    usual=REFERENCE_WIRE_MM,
+                ),
+                ratio,
+            )
+        )
         factor *= ratio
     if case.thick_mm > case.thin_mm:
         reasons.append(unlike_thickness(case))
@@ -57,8 +75,11 @@ def _seam(case: Case, so_far: SoFar) -> Setting:
     if abs(own[0] - 1.0) >= 0.005:
         reasons.append(
             Reason(
-                f"{case.metals[0].alloy} against the family: conductivity, heat capacity and melting range"
-                " (a third of the computed difference)",
+                tr(
+                    "{alloy} against the family: conductivity, heat capacity and melting range (a third"
+                    " of the computed difference)",
+                    alloy=case.metals[0].alloy,
+                ),
                 own[0],
             )
         )
@@ -75,14 +96,22 @@ def _seam(case: Case, so_far: SoFar) -> Setting:
     else:
         joint = joint_factor(case.tables, Process.MIG, case.family, "any", case.request.joint)
         if joint.value != 1.0 or joint.why:
-            reasons.append(Reason(f"{case.request.joint}: {joint.why}", joint.value, joint.sources[0]))
+            reasons.append(
+                Reason(f"{id_or_name(case.request.joint)}: {joint.why}", joint.value, joint.sources[0])
+            )
             factor *= joint.value
             rows += joint.rows
     place = position_factor(
         case.tables, Process.MIG, case.request.joint, case.position, reading.middle * factor
     )
     if place.value != 1.0:
-        reasons.append(Reason(f"position {case.position}: {place.why}", place.value, place.sources[0]))
+        reasons.append(
+            Reason(
+                tr("position {position}: {why}", position=case.position, why=place.why),
+                place.value,
+                place.sources[0],
+            )
+        )
         factor *= place.value
         grades.append(place.basis)
     band = Band(reading.low * factor, reading.middle * factor, reading.high * factor, "A")
@@ -112,11 +141,16 @@ def within_wire(case: Case, transfer: str, wire: float, band: Band) -> tuple[Ban
     if not ranges:
         return band, []
     lowest = min(row.current_min_a for row in ranges)
-    clipped, reasons = clip(band, f"{wire:g} mm wire", None, max(highs, default=None), "A")
-    words = [each.text for each in reasons]
+    clipped, reasons = clip(band, tr("{wire:g} mm wire", wire=wire), None, max(highs, default=None), "A")
+    reasons = [replace(each, source=ranges[0].source_id) for each in reasons]
     if clipped.start < lowest:
-        words.append(f"{wire:g} mm wire is usual from {lowest:g} A: a thinner one burns steadier here")
-    return clipped, [Reason(text, source=ranges[0].source_id) for text in words]
+        text = tr(
+            "{wire:g} mm wire is usual from {lowest:g} A: a thinner one burns steadier here",
+            wire=wire,
+            lowest=lowest,
+        )
+        reasons.append(Reason(text, source=ranges[0].source_id))
+    return clipped, reasons
 
 
 def _whole(band: Band) -> Band:
@@ -129,8 +163,8 @@ def _printed_plug(case: Case) -> Setting:
     start, used = between_plug_rows(
         case.tables, case.family, case.first_mm, lambda row: (row.current_min_a + row.current_max_a) / 2
     )
-    ends = joined([both(each) for each in dict.fromkeys(row.thickness_mm for row in used)])
-    reason = Reason(f"plug rows for top sheets of {ends}", source=used[0].source_id)
+    ends = all_of([both(each) for each in dict.fromkeys(row.thickness_mm for row in used)])
+    reason = Reason(tr("plug rows for top sheets of {ends}", ends=ends), source=used[0].source_id)
     width = PUBLISHED_LIMIT if used[0].basis.is_published else UNPUBLISHED_LIMIT
     band = _whole(Band(start * (1 - width), start, start * (1 + width), "A"))
     refuse_hopeless(case, band)

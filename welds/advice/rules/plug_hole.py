@@ -5,8 +5,12 @@ from welds.advice.request import Joint
 from welds.advice.setting import Reason, Setting
 from welds.advice.words import both
 from welds.errors import NotCoveredError
+from welds.language import mark, tr
 from welds.quantities.band import Band
+from welds.reference.names import id_or_name
 from welds.reference.settings import PlugHole, PlugRule
+
+PLUGS = {"sheet": mark("sheet plug"), "structural": mark("structural plug")}
 
 
 def advise(case: Case, so_far: SoFar) -> Setting | None:
@@ -19,11 +23,13 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
     row = next((each for each in rows if each.thickness_min_mm <= top <= each.thickness_max_mm), None)
     if row is None:
         if not rows:
-            raise NotCoveredError(f"plug in {case.family}", "no row gives a hole")
+            raise NotCoveredError(
+                tr("plug in {metal}", metal=id_or_name(case.family)), tr("no row gives a hole")
+            )
         thinnest, thickest = min(r.thickness_min_mm for r in rows), max(r.thickness_max_mm for r in rows)
         raise NotCoveredError(
-            f"plug in {case.family}, top sheet {both(top)}",
-            f"hole rows cover {both(thinnest)} to {both(thickest)}",
+            tr("plug in {metal}, top sheet {top}", metal=id_or_name(case.family), top=both(top)),
+            tr("hole rows cover {thinnest} to {thickest}", thinnest=both(thinnest), thickest=both(thickest)),
             both(thinnest if top < thinnest else thickest),
         )
     if row.hole_min_mm is not None and row.hole_max_mm is not None:
@@ -33,14 +39,21 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
         high = max(low + 3.0, rules["largest-hole"].value * top)
     spacing = rules["spacing"]
     reasons = (
-        Reason(f"{row.note}: {row.purpose} plug", source=row.source_id),
+        Reason(f"{row.note}: {tr(PLUGS[row.purpose])}", source=row.source_id),
         Reason(
-            f"centres at least {both(spacing.value * low)} apart: {spacing.value:g} {spacing.unit}",
+            tr(
+                "centres at least {distance} apart: {times:g} {unit}",
+                distance=both(spacing.value * low),
+                times=spacing.value,
+                unit=spacing.unit,
+            ),
             source=spacing.source_id,
         ),
         Reason(
-            "bright metal, drill to round, take the burr off behind, copper behind, weld from the front;"
-            " only where the sheet behind is sound",
+            tr(
+                "bright metal, drill to round, take the burr off behind, copper behind, weld from the front;"
+                " only where the sheet behind is sound"
+            ),
             source="COMMON_PRACTICE",
         ),
     )

@@ -3,6 +3,7 @@
 from welds.advice.case import Case, SoFar
 from welds.advice.request import Joint
 from welds.advice.setting import Reason, Setting
+from welds.language import tr
 from welds.physics.wire import plug_fill_time
 from welds.quantities.band import Band
 from welds.reference.basis import Basis, weakest
@@ -23,7 +24,7 @@ def advise(case: Case, so_far: SoFar) -> Setting | None:
         for size, speed in ((hole.low, feed.high), (hole.start, feed.start), (hole.high, feed.low))
     )
     reasons = (
-        Reason("hole volume over wire volume at the start feed", source="COMMON_PRACTICE"),
-        Reason("longer to bite into the sheet behind", 1 + BITE_SHARE, "COMMON_PRACTICE"),
+        Reason(tr("hole volume over wire volume at the start feed"), source="COMMON_PRACTICE"),
+        Reason(tr("longer to bite into the sheet behind"), 1 + BITE_SHARE, "COMMON_PRACTICE"),
     )
     return Setting("plug_time", basis, reasons, ("COMMON_PRACTICE",), band=Band(low, start, high, "s"))

@@ -2,6 +2,7 @@
 
 from welds.advice.case import Case, SoFar
 from welds.advice.setting import Reason, Setting
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.shielding import ShieldingRule
 
@@ -20,7 +21,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     least = floor.value_min
     reasons = [
         Reason(
-            f"a second for every ten amperes, never under {least:g} s; hold the torch still",
+            tr("a second for every ten amperes, never under {least:g} s; hold the torch still", least=least),
             source=per_ampere.source_id,
         )
     ]
@@ -31,7 +32,10 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         rows.append(until.row_id)
         reasons.append(
             Reason(
-                f"titanium: until it is below {until.value_max:g} degC, with a trailing shield",
+                tr(
+                    "titanium: until it is below {safe:g} degC, with a trailing shield",
+                    safe=until.value_max,
+                ),
                 source=until.source_id,
             )
         )

@@ -2,6 +2,7 @@
 
 from welds.advice.case import Case, SoFar
 from welds.advice.setting import Reason, Setting
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.shielding import ShieldingRule
 
@@ -15,7 +16,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     return Setting(
         "pre_flow",
         rule.basis,
-        (Reason("clears air from the torch before the arc", source=rule.source_id),),
+        (Reason(tr("clears air from the torch before the arc"), source=rule.source_id),),
         (rule.source_id,),
         (rule.row_id,),
         band=Band(rule.value_min, middle, rule.value_max, "s"),

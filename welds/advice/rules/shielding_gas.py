@@ -4,6 +4,7 @@ from welds.advice.case import Case, SoFar
 from welds.advice.gas_choice import choose_gas, suitable_gases
 from welds.advice.request import Process, Transfer
 from welds.advice.setting import Choice, Reason, Setting
+from welds.language import tr
 
 
 def advise(case: Case, so_far: SoFar) -> Setting:
@@ -12,7 +13,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     gas, why = choose_gas(case, transfer)
     reasons = [Reason(f"{gas.name}: {why}", source=gas.source_id)]
     if case.request.process is Process.TIG:
-        reasons.append(Reason("inert gas only: oxygen or carbon dioxide burns the tungsten at once"))
+        reasons.append(Reason(tr("inert gas only: oxygen or carbon dioxide burns the tungsten at once")))
     others = tuple(
         Choice(each.iso_code, each.name) for each in suitable_gases(case, transfer) if each.id != gas.id
     )

@@ -3,6 +3,7 @@
 from welds.advice.case import Case, SoFar
 from welds.advice.request import Joint
 from welds.advice.setting import Reason, Setting
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.basis import weakest
 from welds.reference.shielding import ShieldingRule
@@ -25,11 +26,13 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     assert limit.value_max is not None
     reasons = (
         Reason(
-            "long enough to see and reach the root" if reaches else "short: best cover",
+            tr("long enough to see and reach the root") if reaches else tr("short: best cover"),
             source=usual.source_id,
         ),
         Reason(
-            f"at most {limit.value_max:g} mm {'with' if has_lens else 'without'} a gas lens",
+            tr("at most {most:g} mm with a gas lens", most=limit.value_max)
+            if has_lens
+            else tr("at most {most:g} mm without a gas lens", most=limit.value_max),
             source=limit.source_id,
         ),
     )

@@ -2,38 +2,50 @@
 
 from welds.advice.case import Case, SoFar
 from welds.advice.setting import Reason, Setting
+from welds.advice.words import Phrase
+from welds.language import mark, tr
 from welds.reference.basis import Basis
 from welds.reference.tungsten import TungstenTip
+
+BLUNT, LONG = mark("30 to 45 deg cone, small flat"), mark("20 to 30 deg cone, small flat")
+CONE = mark("{angle:.0f} deg cone, {flat:g} mm flat")
 
 
 def advise(case: Case, so_far: SoFar) -> Setting:
     """AC: a cone with a small flat that rounds over; DC: the cone the current asks for."""
     if so_far["polarity"].value == "AC":
         reason = Reason(
-            "a blunted point keeps its shape on a square wave; a large ball wanders and is for pure tungsten",
+            tr(
+                "a blunted point keeps its shape on a square wave; a large ball wanders and is for"
+                " pure tungsten"
+            ),
             source="TWI_FAQ_POWER",
         )
-        flat = Reason("flat of about a third of the diameter, ground lengthwise", source="COMMON_PRACTICE")
+        flat = Reason(
+            tr("flat of about a third of the diameter, ground lengthwise"), source="COMMON_PRACTICE"
+        )
         return Setting(
             "tip",
             Basis.PRACTICE,
             (reason, flat),
             ("TWI_FAQ_POWER", "COMMON_PRACTICE"),
-            value="30 to 45 deg cone, small flat",
+            value=BLUNT,
         )
     current = so_far["current"].figure
     diameter = float(so_far["tungsten_diameter"].start)
     tips = [each for each in case.tables.records(TungstenTip) if abs(each.diameter_mm - diameter) < 0.05]
     able = [each for each in tips if each.current_max_a >= current.start] or tips[-1:]
     if not able:
-        reason = Reason("about two and a half diameters long", source="COMMON_PRACTICE")
-        return Setting(
-            "tip", Basis.PRACTICE, (reason,), ("COMMON_PRACTICE",), value="20 to 30 deg cone, small flat"
-        )
+        reason = Reason(tr("about two and a half diameters long"), source="COMMON_PRACTICE")
+        return Setting("tip", Basis.PRACTICE, (reason,), ("COMMON_PRACTICE",), value=LONG)
     tip = able[0]
     reason = Reason(
-        f"this cone is rated {tip.current_min_a:.0f} to {tip.current_max_a:.0f} A; a sharper one is softer on"
-        " thin edges, a blunter one lasts",
+        tr(
+            "this cone is rated {low:.0f} to {high:.0f} A; a sharper one is"
+            " softer on thin edges, a blunter one lasts",
+            low=tip.current_min_a,
+            high=tip.current_max_a,
+        ),
         source=tip.source_id,
     )
     return Setting(
@@ -42,5 +54,5 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         (reason,),
         (tip.source_id,),
         (tip.row_id,),
-        value=f"{tip.tip_angle_deg:.0f} deg cone, {tip.tip_diameter_mm:g} mm flat",
+        value=Phrase(CONE, angle=tip.tip_angle_deg, flat=tip.tip_diameter_mm),
     )

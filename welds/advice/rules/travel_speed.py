@@ -9,6 +9,7 @@ from welds.advice.request import Hand, Joint, Process
 from welds.advice.setting import Reason, Setting
 from welds.advice.tig_rows import rows_of_family, rows_of_hand
 from welds.advice.tig_seams import build_tig_seams
+from welds.language import tr
 from welds.physics.conduction import speed_for_power_share
 from welds.quantities.band import Band
 from welds.reference.basis import Basis
@@ -48,7 +49,7 @@ def _mig(case: Case, so_far: SoFar) -> Nearby | None:
 
 def _printed(found: Nearby | None, process: Process) -> Setting:
     if found is None:
-        reason = Reason("no row prints a travel here: a hand's usual pace", source="COMMON_PRACTICE")
+        reason = Reason(tr("no row prints a travel here: a hand's usual pace"), source="COMMON_PRACTICE")
         return Setting(
             "travel_speed",
             Basis.PRACTICE,
@@ -56,7 +57,7 @@ def _printed(found: Nearby | None, process: Process) -> Setting:
             ("COMMON_PRACTICE",),
             band=Band(*UNPRINTED_MM_S[process], "mm/s"),
         )
-    reason = Reason(f"{len(found.rows)} rows of about this thickness", source=found.sources[0])
+    reason = Reason(tr("{rows} rows of about this thickness", rows=len(found.rows)), source=found.sources[0])
     band = Band(round(found.low, 2), round(found.start, 2), round(found.high, 2), "mm/s")
     return Setting("travel_speed", found.basis, (reason,), found.sources, found.rows, band=band)
 
@@ -91,11 +92,18 @@ def _from_brisk(case: Case, so_far: SoFar) -> Setting | None:
 
     reasons = (
         Reason(
-            f"{len(brisk.rows)} rows print {brisk.start:.1f} mm/s for a brisk hand", source=brisk.sources[0]
+            tr(
+                "{rows} rows print {speed:.1f} mm/s for a brisk hand",
+                rows=len(brisk.rows),
+                speed=brisk.start,
+            ),
+            source=brisk.sources[0],
         ),
         Reason(
-            "an unhurried hand has this share of their current, so by the thin-plate heat balance it travels"
-            " slower over the same melted width",
+            tr(
+                "an unhurried hand has this share of their current, so by the thin-plate heat balance it"
+                " travels slower over the same melted width"
+            ),
             share,
             "WELLS-1952",
         ),

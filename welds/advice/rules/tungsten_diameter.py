@@ -9,13 +9,15 @@ from welds.advice.nearby import pair_of, read_nearby
 from welds.advice.setting import Choice, Reason, Setting
 from welds.advice.sizes import holds
 from welds.advice.tig_rows import rows_of_family
+from welds.advice.words import span
+from welds.language import mark, tr
 from welds.reference.basis import Basis
 from welds.reference.settings import WaveRow
 from welds.reference.tables import Tables
 from welds.reference.tungsten import TungstenCurrent
 
 SHOP_MM = (0.5, 1.0, 1.6, 2.4, 3.2, 4.0, 4.8, 6.4)
-BALANCED, EQUAL_PERCENT = "AC balanced", 50.0
+BALANCED, EQUAL_PERCENT = mark("AC balanced"), 50.0
 WAVES = frozenset({"balanced", "unbalanced", "any"})
 
 
@@ -50,20 +52,32 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     )
     if able and printed:
         chosen = min(able, key=lambda each: abs(log(each.diameter_mm / printed.start)))
-        reasons.append(Reason("nearest to what schedules of this sheet print", source=printed.sources[0]))
+        reasons.append(Reason(tr("nearest to what schedules of this sheet print"), source=printed.sources[0]))
     elif able:
         chosen = able[0]
     else:
         chosen = (on_hand or rated)[-1]
         reasons.append(
-            Reason(f"the thickest on hand; its rating ends at {chosen.high_a:.0f} A: it will spit above that")
+            Reason(
+                tr(
+                    "the thickest on hand; its rating ends at {highest:.0f} A: it will spit above that",
+                    highest=chosen.high_a,
+                )
+            )
         )
     best = min(chosen.rows, key=lambda row: row.basis.rank)
     reasons += why
     reasons.append(
         Reason(
-            f"rated {chosen.low_a:.0f} to {chosen.high_a:.0f} A on {polarity}; wanted {current.start:.0f} A,"
-            f" up to {current.high:.0f} A",
+            tr(
+                "rated {lowest:.0f} to {highest:.0f} A on {polarity}; wanted {start:.0f} A, up to"
+                " {high:.0f} A",
+                lowest=chosen.low_a,
+                highest=chosen.high_a,
+                polarity=polarity,
+                start=current.start,
+                high=current.high,
+            ),
             source=best.source_id,
         )
     )
@@ -77,7 +91,7 @@ def advise(case: Case, so_far: SoFar) -> Setting:
         value=chosen.diameter_mm,
         unit="mm",
         alternatives=tuple(
-            Choice(each.diameter_mm, f"{each.low_a:.0f} to {each.high_a:.0f} A") for each in others
+            Choice(each.diameter_mm, span(round(each.low_a), round(each.high_a), "A")) for each in others
         ),
     )
 
@@ -99,15 +113,24 @@ def ratings_here(case: Case, so_far: SoFar) -> tuple[tuple[Rating, ...], tuple[R
     negative = so_far["electrode_negative"].figure.start
     is_sine = case.equipment.machine.ac_wave == "sine"
     if is_sine or negative < EQUAL_PERCENT:
-        what = "a sine wave" if is_sine else f"only {negative:.0f} % electrode negative"
-        text = (
-            f"{what} heats the tungsten more than a balanced square wave: the printed rating less about a"
-            " quarter is the bound; the farther towards electrode positive, the less it stands"
+        what = (
+            tr("a sine wave")
+            if is_sine
+            else tr("only {negative:.0f} % electrode negative", negative=negative)
+        )
+        text = tr(
+            "{what} heats the tungsten more than a balanced square wave: the printed rating less"
+            " about a quarter is the bound; the farther towards electrode positive, the less it"
+            " stands",
+            what=what,
         )
         lowered = tuple(_lowered(each, sine.start) for each in rated[BALANCED])
         return lowered, (Reason(text, sine.start, sine.source_id),)
     if negative < usual.low:
-        text = f"{negative:.0f} % electrode negative: only what balanced waves are rated for counts"
+        text = tr(
+            "{negative:.0f} % electrode negative: only what balanced waves are rated for counts",
+            negative=negative,
+        )
         return rated[BALANCED], (Reason(text, source=sine.source_id),)
     return rated[polarity], ()
 

@@ -2,6 +2,8 @@
 
 from welds.advice.case import Case, SoFar
 from welds.advice.setting import Choice, Reason, Setting
+from welds.language import tr
+from welds.reference.names import name_of
 from welds.reference.tungsten import tungstens_for
 
 
@@ -14,24 +16,35 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     chosen = stocked[0] if stocked else best
     reasons = [
         Reason(
-            f"{chosen.oxide} serves AC and DC alike, starts well and is not radioactive"
+            tr(
+                "{oxide} serves AC and DC alike, starts well and is not radioactive",
+                oxide=name_of(chosen.oxide),
+            )
             if not chosen.is_radioactive
-            else f"{chosen.oxide} is radioactive when ground: keep the dust out of you",
+            else tr(
+                "{oxide} is radioactive when ground: keep the dust out of you", oxide=name_of(chosen.oxide)
+            ),
             source=chosen.source_id,
         )
     ]
     if chosen is not best:
-        reasons.insert(0, Reason(f"on the shelf; {best.iso_code} would be first choice"))
+        reasons.insert(
+            0, Reason(tr("on the shelf; {tungsten} would be first choice", tungsten=best.iso_code))
+        )
     return Setting(
         "tungsten_type",
         chosen.basis,
         tuple(reasons),
         (chosen.source_id,),
         value=chosen.iso_code,
-        text=f"{chosen.colour} band, {chosen.aws_code}" if chosen.aws_code else f"{chosen.colour} band",
+        text=tr("{colour} band, {code}", colour=chosen.colour, code=chosen.aws_code)
+        if chosen.aws_code
+        else tr("{colour} band", colour=chosen.colour),
         alternatives=tuple(
             Choice(
-                each.iso_code, f"{each.colour} band" + (", radioactive dust" if each.is_radioactive else "")
+                each.iso_code,
+                tr("{colour} band", colour=each.colour)
+                + (tr(", radioactive dust") if each.is_radioactive else ""),
             )
             for each in fitting
             if each is not chosen and not each.is_radioactive

@@ -8,8 +8,10 @@ from welds.advice.plug_rows import between_plug_rows, has_plug_rows
 from welds.advice.request import Joint, Transfer
 from welds.advice.setting import Reason, Setting
 from welds.errors import NotCoveredError
+from welds.language import tr
 from welds.quantities.band import Band
 from welds.reference.basis import Basis
+from welds.reference.names import id_or_name
 from welds.reference.shielding import Gas
 
 LEAST_ROOM_V, SHARE, SCATTER_ROOM = 1.0, 0.06, 1.25
@@ -31,14 +33,22 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     sources = tuple(dict.fromkeys(row.source_id for row in line.rows))
     reasons = [
         Reason(
-            f"{line.at_zero_v:.1f} V and {line.slope_v_a * 100:.1f} V per 100 A, a line through"
-            f" {len(line.rows)} schedule rows for {transfer} transfer",
+            tr(
+                "{volts:.1f} V and {slope:.1f} V per 100 A, a line through {rows} schedule"
+                " rows for {transfer} transfer",
+                volts=line.at_zero_v,
+                slope=line.slope_v_a * 100,
+                rows=len(line.rows),
+                transfer=id_or_name(transfer),
+            ),
             source=sources[0],
         )
     ]
     if why:
         reasons.append(Reason(why, source="COMMON_PRACTICE"))
-    reasons.append(Reason("set by ear from there: crackle with too little, hiss and undercut with too much"))
+    reasons.append(
+        Reason(tr("set by ear from there: crackle with too little, hiss and undercut with too much"))
+    )
     band = Band(round(start - room, 1), round(start, 1), round(start + room, 1), "V")
     fitted, limits = fit(band, case.equipment.machine, "voltage", "V")
     return Setting(
@@ -64,7 +74,7 @@ def _printed_plug(case: Case) -> Setting:
     return Setting(
         "voltage",
         used[0].basis,
-        (Reason("as printed for plugs", source=used[0].source_id), *limits),
+        (Reason(tr("as printed for plugs"), source=used[0].source_id), *limits),
         tuple(dict.fromkeys(row.source_id for row in used)),
         tuple(row.row_id for row in used),
         band=fitted,
@@ -84,7 +94,19 @@ def _line(case: Case, transfer: Transfer, gas: Gas) -> tuple[VoltLine, float, st
         return own, 0.0, ""
     candidates = [(name, line) for (each, name), line in lines.items() if each == bench]
     if not candidates:
-        raise NotCoveredError(f"{transfer} on {case.family}", "no row prints a voltage")
+        raise NotCoveredError(
+            tr("{process} on {metal}", process=id_or_name(transfer), metal=id_or_name(case.family)),
+            tr("no row prints a voltage"),
+        )
     name, line = max(candidates, key=lambda each: len(each[1].rows))
     shift = OXIDISING_V.get(gas.id, 0.0) - OXIDISING_V.get(name, 0.0)
-    return line, shift, f"rows are for {name}; {gas.name} runs about {shift:+.1f} V from there"
+    return (
+        line,
+        shift,
+        tr(
+            "rows are for {printed}; {gas} runs about {shift:+.1f} V from there",
+            printed=id_or_name(name),
+            gas=gas.name,
+            shift=shift,
+        ),
+    )

@@ -8,10 +8,11 @@ from welds.advice.mig_seams import Bench, build_mig_seams, thickness_of, wire_of
 from welds.advice.pooling import BANDWIDTH
 from welds.advice.setting import Choice, Reason, Setting
 from welds.advice.sizes import holds, nearest_size
-from welds.advice.words import joined
 from welds.errors import InputError
+from welds.language import figure, tr
 from welds.quantities.sizes import WIRE
 from welds.reference.basis import Basis
+from welds.reference.names import all_of, id_or_name
 from welds.reference.schedules import MigSchedule
 from welds.reference.settings import WireRange
 from welds.reference.tables import Tables
@@ -42,23 +43,31 @@ def advise(case: Case, so_far: SoFar) -> Setting:
     if pinned is not None:
         size = nearest_size(pinned, WIRE)
         if abs(size - pinned) > SAME_SIZE * pinned or size not in fits:
-            shown = joined([f"{each:g}" for each in fits])
+            shown = all_of([figure(f"{each:g}") for each in fits])
             raise InputError(
                 "wire",
-                f"{pinned:g} mm",
-                f"{shown} mm for {transfer} on {case.family}",
-                f"{nearest_size(pinned, fits):g} mm",
+                figure(f"{pinned:g} mm"),
+                tr(
+                    "{sizes} mm for {transfer} on {metal}",
+                    sizes=shown,
+                    transfer=id_or_name(transfer),
+                    metal=id_or_name(case.family),
+                ),
+                figure(f"{nearest_size(pinned, fits):g} mm"),
             )
-        reason = Reason("the wire on the machine")
+        reason = Reason(tr("the wire on the machine"))
     else:
         usual = usual_wire_mm(case.tables, Bench(case.family, transfer), case.effective_mm)
         size = nearest_size(usual, sold, _on_hand(case, str(so_far["wire"].value)))
         rated = [each for each in ranges if each.wire_mm == size]
         best = min(rated, key=lambda each: each.basis.rank)
         reason = Reason(
-            "the size that schedules of about this thickness use most"
+            tr("the size that schedules of about this thickness use most")
             if size == nearest_size(usual, sold)
-            else f"schedules of about this thickness use {nearest_size(usual, sold):g} mm; this one is there",
+            else tr(
+                "schedules of about this thickness use {usual:g} mm; this one is there",
+                usual=nearest_size(usual, sold),
+            ),
             source=best.source_id,
         )
         basis, rows = best.basis, tuple(each.row_id for each in rated)

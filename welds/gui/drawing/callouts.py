@@ -14,7 +14,7 @@ from welds.gui.drawing.placing import bounds, is_inside
 from welds.gui.drawing.scene import JointScene
 from welds.gui.drawing.strokes import View
 from welds.gui.drawing.torch import Pose, Torch
-from welds.gui.drawing.words import POSITIONS, word
+from welds.gui.drawing.words import position_words, word
 from welds.quantities.display import show
 from welds.quantities.units import Units
 
@@ -111,7 +111,7 @@ def callouts(picture: Picture) -> list[Label]:
 def remarks(picture: Picture) -> list[str]:
     """Return the sentences under the picture: what it is and what was drawn differently."""
     scene = picture.scene
-    position = POSITIONS.get(scene.position, scene.position)
+    position = position_words(scene.position)
     head = f"{word('section')} · {position}"
     if scene.position in {"PF", "PG"}:
         head += f" · {word('from_above')}"

@@ -11,6 +11,7 @@ from welds.gui.drawing.ink import Ink
 from welds.gui.drawing.labels import Lettering, write
 from welds.gui.drawing.strokes import NO_BRUSH, dimension, dots, fill, hatch, line, pen, polygon, text_font
 from welds.gui.drawing.words import word
+from welds.language import figure
 from welds.quantities.display import show
 from welds.quantities.units import Units
 
@@ -188,8 +189,7 @@ def _paint_dimensions(lettering: Lettering, plot: _Plot) -> None:
     dimension(painter, QPointF(plot.x(0.0), below), QPointF(plot.x(change), below), ink)
     dimension(painter, QPointF(plot.x(change), below), QPointF(plot.x(wave.period_ms), below), ink)
     bold = text_font(painter, lettering.small_px, bold=True)
-    time = f"{wave.period_ms:.3g}"
-    text = word("period", time=time, frequency=f"{wave.frequency_hz:.0f}")
+    text = word("period", time=wave.period_ms, frequency=wave.frequency_hz)
     row = lettering.line_px
     over = QRectF(plot.box.left(), above - row - 4.0, 2.0 * plot.box.width(), row)
     write(painter, over, text, bold, ink.text, _LEFT)
@@ -215,7 +215,7 @@ def _paint_time(lettering: Lettering, plot: _Plot, top: float) -> None:
     for number in range(count + 1):
         x = plot.x(number * step)
         line(painter, QPointF(x, level - 4.0), QPointF(x, level), pen(ink.quiet, ink.thin_px))
-        text = f"{number * step:g}" + (f" {word('milliseconds')}" if number == count else "")
+        text = figure(f"{number * step:g}") + (f" {word('milliseconds')}" if number == count else "")
         write(painter, QRectF(x - 30.0, top, 60.0, lettering.line_px), text, font, ink.quiet, _CENTRE)
 
 

@@ -6,11 +6,11 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
 
-from welds.advice.evidence import Outcome
 from welds.gui.pages.log import words
+from welds.language import tr
 from welds.logbook.entry import Entry
 from welds.quantities.units import Units
-from welds.report.wording import JOINT_NAMES, PROCESS_NAMES
+from welds.report.wording import PROCESS_NAMES
 
 BLOCK = 100
 """Entries asked for at once."""
@@ -170,19 +170,19 @@ class EntryModel(QAbstractTableModel):
             case 0:
                 return entry.made_at[:10]
             case 1:
-                return PROCESS_NAMES[entry.process]
+                return tr(PROCESS_NAMES[entry.process])
             case 2:
                 return entry.metal if entry.other_metal is None else f"{entry.metal} + {entry.other_metal}"
             case 3:
                 return words.length_words(entry.thickness_mm, self._units)
             case 4:
-                return JOINT_NAMES[entry.joint]
+                return words.joint_words(entry.joint)
             case 5:
                 return entry.position
             case 6:
                 return words.current_words(entry)
             case 7:
-                return words.OUTCOME_WORDS[Outcome(entry.outcome)]
+                return words.outcome_words(entry.outcome)
             case 8:
                 return ", ".join(map(words.fault_words, entry.faults))
             case 9:

@@ -71,6 +71,6 @@ class ImportModel(QAbstractTableModel):
             row.entry.made_at[:10],
             words.what_words(row.entry, self._units),
             words.current_words(row.entry),
-            words.OUTCOME_WORDS[row.entry.outcome],
+            words.outcome_words(row.entry.outcome),
         )
         return "  ·  ".join(part for part in parts if part)

@@ -2,6 +2,8 @@
 
 from collections.abc import Sequence
 
+from PySide6.QtCore import QSize
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from welds.advice.setting import Severity
@@ -34,6 +36,18 @@ class CautionStrip(QFrame):
             self._shown = tuple(cautions)
             self._fill()
         self.setVisible(bool(cautions))
+
+    def minimumSizeHint(self) -> QSize:
+        """Return the height that the words need at this width, not that of a narrow strip."""
+        least = super().minimumSizeHint()
+        if self.width() <= least.width():  # not laid out yet
+            return QSize(least.width(), self.button.sizeHint().height())
+        return QSize(least.width(), min(least.height(), self.heightForWidth(self.width())))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if event.oldSize().width() != event.size().width():
+            self.updateGeometry()
 
     def _fill(self) -> None:
         clear_layout(self._lines)

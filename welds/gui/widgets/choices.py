@@ -69,6 +69,7 @@ class ChoiceBox(QComboBox):
         self.setMinimumContentsLength(10)
         self.set_options(options)
         self.activated.connect(lambda _index: self.chosen.emit(self.value()))
+        self.activated.connect(lambda _index: self.setToolTip(self.currentText()))
 
     def set_options(self, options: Sequence[Option]) -> None:
         """Replace the list, keeping the choice where it still exists."""
@@ -87,6 +88,7 @@ class ChoiceBox(QComboBox):
         """Show a choice without reporting it; an unknown value shows the first."""
         with QSignalBlocker(self):
             self.setCurrentIndex(max(0, self.findData(value)))
+        self.setToolTip(self.currentText())  # for words that the box has no room for
 
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)

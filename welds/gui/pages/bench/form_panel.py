@@ -10,6 +10,7 @@ from welds.gui.pages.bench.words import BenchWords
 from welds.gui.widgets.choices import ChoiceBox
 from welds.gui.widgets.texts import label, set_property, set_text
 from welds.quantities.units import Units
+from welds.reference.names import id_or_name
 
 COLUMNS = 2
 LABEL_PX, SHORTEST = 138, 6
@@ -93,10 +94,10 @@ class FormPanel(QWidget):
         layout.setColumnStretch(1, 1)
         layout.setRowStretch(2, 1)
         named = self._named[field.name] = label(role="soft", parent=cell)
-        named.setMinimumWidth(LABEL_PX)
+        layout.setColumnMinimumWidth(0, LABEL_PX)
         layout.addWidget(named, 0, 0, Qt.AlignmentFlag.AlignVCenter)
         if field.options:
-            options = (("", self.tr("not stated")), *((each, each) for each in field.options))
+            options = (("", self.tr("not stated")), *((each, id_or_name(each)) for each in field.options))
             box = ChoiceBox("", options, cell)
             box.setMinimumContentsLength(SHORTEST)
             box.chosen.connect(lambda value, name=field.name: self.edited.emit(name, value))

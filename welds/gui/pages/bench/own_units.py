@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from welds.bench.machine_fields import MACHINE, SUPPLY
 from welds.bench.readers import NUMBER, Number
+from welds.language import mark, tr
 from welds.quantities.registry import convert
 from welds.quantities.sizes import sold_size
 from welds.quantities.units import Units
@@ -24,7 +25,7 @@ class OwnUnit:
 
     def name(self, units: Units) -> str:
         """Return what the unit is called."""
-        return self.inch_name if units is Units.INCH else self.metric_name
+        return tr(self.inch_name if units is Units.INCH else self.metric_name)
 
     def shown(self, text: str, units: Units) -> str:
         """Return the file's text in the person's unit; what is no number stays as it is."""
@@ -43,7 +44,7 @@ class OwnUnit:
 
 FEED = OwnUnit("m/min", "ipm", "m/min", "in/min")
 CORD = OwnUnit("m", "foot", "m", "ft")
-LEFT = OwnUnit("liter", "foot**3", "litres", "cubic feet")
+LEFT = OwnUnit("liter", "foot**3", mark("litres"), mark("cubic feet"))
 UNITS_OF = {
     "wire_feed_min_m_min": FEED,
     "wire_feed_max_m_min": FEED,
@@ -58,11 +59,17 @@ def problem_in(units: Units, name: str, text: str, problem: str) -> str:
         return problem
     unit = own.name(units)
     reader = {**MACHINE, **SUPPLY}[name.removeprefix("supply.")]
-    if isinstance(reader, Number) and "is not usable" in problem:
+    if isinstance(reader, Number) and not _is_usable(reader, text):
         low, high = (own.shown(f"{end:g}", units) for end in (reader.lowest, reader.highest))
-        return f"{own.shown(text, units)} is not usable; allowed: a number from {low} to {high} {unit}"
-    if own is FEED and "is above" in problem:
-        return f"{own.shown(text, units)} {unit} is above the highest feed"
+        return tr(
+            "{given} is not usable; allowed: a number from {low} to {high} {unit}",
+            given=own.shown(text, units),
+            low=low,
+            high=high,
+            unit=unit,
+        )
+    if own is FEED:
+        return tr("{feed} {unit} is above the highest feed", feed=own.shown(text, units), unit=unit)
     return problem
 
 
@@ -73,6 +80,13 @@ def size_words(size: str, kind: str, units: Units) -> str:
         return size
     sold = sold_size(float(number.replace(",", ".")), kind)
     return f"{sold[1]} in" if sold else size
+
+
+def _is_usable(reader: Number, text: str) -> bool:
+    plain = text.strip()
+    if not NUMBER.fullmatch(plain):
+        return False
+    return reader.lowest <= float(plain.replace(",", ".")) <= reader.highest
 
 
 def _short(value: float) -> str:

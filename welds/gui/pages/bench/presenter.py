@@ -277,11 +277,10 @@ class BenchPresenter(QObject):
         alone = bench_yaml({"machines": [machine]})
         found: dict[str, str] = {}
         for fault in check_bench(alone, FILE_WORD, self._tables)[1]:
-            field, _, problem = fault.problem.removeprefix("machines.").partition(": ")
+            field = fault.field.removeprefix("machines.")
             name = next((each for each in FIELDS if field == each or field.startswith(f"{each}.")), "")
-            if not name:
-                name = next((each for each in FIELDS if field.split()[0] == each), "")
-            found.setdefault(name, problem if name and problem else fault.problem)
+            problem = fault.problem.removeprefix(f"{fault.field}: ") if name else fault.problem
+            found.setdefault(name, problem)
         return {
             name: problem_in(self._units, name, text_of(machine, FIELDS[name]), problem) if name else problem
             for name, problem in found.items()

@@ -20,6 +20,7 @@ from welds.gui.pages.bench.words import BenchWords
 from welds.gui.widgets.choices import CheckChips, ChoiceBox
 from welds.gui.widgets.texts import label, set_text
 from welds.quantities.units import Units
+from welds.reference.names import id_or_name
 
 
 class PairList(QWidget):
@@ -161,7 +162,9 @@ class ShelfPanel(QWidget):
         self._add(words["gases"], self.gases)
         self.plain: dict[str, CheckChips] = {}
         for kind in PLAIN:
-            chips = CheckChips(words[kind], [(each, each) for each in offer.plain[kind]], 66, self)
+            chips = CheckChips(
+                words[kind], [(each, id_or_name(each)) for each in offer.plain[kind]], 66, self
+            )
             chips.changed.connect(lambda values, of=kind: self.plain_ticked.emit(of, values))
             self.plain[kind] = chips
             self._add(words[kind], chips)

@@ -3,11 +3,9 @@
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut, QShowEvent
 from PySide6.QtWidgets import (
-    QFrame,
     QHBoxLayout,
     QListWidget,
     QPushButton,
-    QScrollArea,
     QSplitter,
     QVBoxLayout,
     QWidget,
@@ -18,7 +16,9 @@ from welds.gui.pages.bench.form_panel import FormPanel
 from welds.gui.pages.bench.presenter import BenchPresenter, MachineLine, Standing
 from welds.gui.pages.bench.shelf_panel import ShelfPanel
 from welds.gui.widgets.choices import ChoiceBox
+from welds.gui.widgets.side_area import SideArea
 from welds.gui.widgets.texts import label, set_property, set_text
+from welds.language import tr
 
 
 class BenchView(QWidget):
@@ -34,8 +34,8 @@ class BenchView(QWidget):
         self.shelf = ShelfPanel(presenter.offer, self)
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.addWidget(self._left())
-        splitter.addWidget(self._scrolled(self.form))
-        splitter.addWidget(self._scrolled(self.shelf))
+        splitter.addWidget(SideArea(self.form, self))
+        splitter.addWidget(SideArea(self.shelf, self))
         for place, stretch in enumerate((0, 3, 2)):
             splitter.setStretchFactor(place, stretch)
         splitter.setChildrenCollapsible(False)
@@ -59,7 +59,7 @@ class BenchView(QWidget):
         heading.setBuddy(self.list)
         self.use = QPushButton(self.tr("&Use this machine"), side)
         self.remove = QPushButton(self.tr("&Remove it"), side)
-        kinds = [(each, each) for each in self._presenter.templates]
+        kinds = [(each, tr(each)) for each in self._presenter.templates]
         self.templates = ChoiceBox(self.tr("Kind to add"), kinds, side)
         self.add = QPushButton(self.tr("&Add"), side)
         self.undo = QPushButton(self.tr("U&ndo"), side)
@@ -77,7 +77,7 @@ class BenchView(QWidget):
         layout.addLayout(self._row(self.undo, self.save))
         layout.addWidget(self.standing)
         layout.addWidget(self._preview_sheet(side), 2)
-        side.setMinimumWidth(260)
+        side.setMinimumWidth(max(260, side.minimumSizeHint().width()))
         return side
 
     def _preview_sheet(self, side: QWidget) -> QWidget:
@@ -88,9 +88,7 @@ class BenchView(QWidget):
         layout.addWidget(label(self.tr("What the card would say now"), "heading", parent=inside))
         layout.addWidget(self.preview)
         layout.addStretch(1)
-        area = self._scrolled(inside)
-        area.setMinimumWidth(0)
-        return area
+        return SideArea(inside, self)
 
     def _row(self, *widgets: QWidget) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -98,17 +96,6 @@ class BenchView(QWidget):
         for widget in widgets:
             row.addWidget(widget)
         return row
-
-    def _scrolled(self, panel: QWidget) -> QScrollArea:
-        panel.setProperty("scrolled", "true")
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setMinimumWidth(panel.minimumSizeHint().width() + 20)
-        area.setWidget(panel)
-        return area
 
     def _connect(self) -> None:
         presenter, form, shelf = self._presenter, self.form, self.shelf

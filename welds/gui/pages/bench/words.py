@@ -73,7 +73,7 @@ class BenchWords(QObject):
             "supply.cord_length_m": self.tr("Cord length [{unit}]").format(unit=cord),
             "supply.generator_kva": self.tr("Generator [kVA]"),
             "supply_volts": self.tr("Made for [V]"),
-            "plug": self.tr("Plug"),
+            "plug": self.tr("Mains plug"),
             "efficiency": self.tr("Efficiency"),
             "power_factor": self.tr("Power factor"),
         }

@@ -138,7 +138,7 @@ class ColumnHeader(QHeaderView):
             painter.setFont(small)
         title = head.title
         while painter.boundingRect(room, _TITLE, title).height() > room.height() and len(title) > 8:
-            title = title[: len(title) - 4].rstrip(" ,\N{HORIZONTAL ELLIPSIS}") + "\N{HORIZONTAL ELLIPSIS}"
+            title = title[: len(title) - 4].rstrip(" ,…") + "…"
         painter.drawText(room, _TITLE, title)
 
     def _on_section_moved(self, logical: int, old: int, new: int) -> None:

@@ -18,6 +18,7 @@ from welds.advice.evidence import Outcome
 from welds.gui.colours import Colours
 from welds.gui.pages.compare.line_styles import OWN_SHAPES, SHAPES, style_of
 from welds.gui.pages.compare.read_out import OUTCOMES, row_text, value_text, weld_text
+from welds.language import figure, tr
 from welds.quantities.display import show
 from welds.quantities.registry import convert
 from welds.quantities.units import Units
@@ -68,6 +69,10 @@ class _WideSample(ItemSample):  # type: ignore[misc]
 
 class _PlainAxis(pg.AxisItem):  # type: ignore[misc]
     """An axis drawn straight into the painter: a kept picture would be scaled by each paper's own dots."""
+
+    def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
+        """Return the numbers with the decimal sign of the language in use."""
+        return [figure(text) for text in super().tickStrings(values, scale, spacing)]
 
     def paint(self, painter: QPainter, *_arguments: object) -> None:
         specs = self.generateDrawSpecs(painter)
@@ -235,11 +240,13 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
         legend, ink = self.getPlotItem().legend, QColor(self._colours.ink)
         used = {point.basis for curve in self._curves for point in curve.points}
         for basis in sorted(used, key=lambda grade: grade.rank):
-            legend.addItem(self._scatter((), SHAPES[basis], ink), f"schedule row, {basis.value}")
+            legend.addItem(
+                self._scatter((), SHAPES[basis], ink), tr("schedule row, {grade}", grade=basis.word)
+            )
         outcomes = {weld.outcome for curve in self._curves for weld in curve.own}
         for outcome in (each for each in Outcome if each in outcomes):
             sample = self._scatter((), OWN_SHAPES[outcome], ink, OWN_PX)
-            legend.addItem(sample, f"your weld, {OUTCOMES[outcome]}")
+            legend.addItem(sample, tr("your weld, {outcome}", outcome=tr(OUTCOMES[outcome])))
 
     def _scatter(
         self,
@@ -308,10 +315,10 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
 def _runs(figures: Sequence[float]) -> Iterator[slice]:
     """Yield the stretches without gaps."""
     begin: int | None = None
-    for place, figure in enumerate((*figures, float("nan"))):
-        if not isnan(figure) and begin is None:
+    for place, current in enumerate((*figures, float("nan"))):
+        if not isnan(current) and begin is None:
             begin = place
-        elif isnan(figure) and begin is not None:
+        elif isnan(current) and begin is not None:
             if place - begin > 1:
                 yield slice(begin, place)
             begin = None

@@ -95,7 +95,7 @@ class ComparisonModel(QAbstractTableModel):
             Mark.ABSENT: self.tr("not used here, {change}"),
         }[cell.mark].format(change=cell.change)
         line = cell.line
-        figures = [cell.text, *([line.range_text, line.second, line.basis.value] if line else [])]
+        figures = [cell.text, *([line.range_text, line.second, line.basis.word] if line else [])]
         return [", ".join(text for text in figures if text), words.rstrip(": ,"), *cell.why]
 
     def _all(self) -> tuple[Row, ...]:

@@ -123,9 +123,7 @@ class VaryBar(QFrame):
         self.metal = MetalPicker(self.tr("Add a metal"), self)
         self.metal.set_options(metals)
         self.metal.setMinimumWidth(330)
-        self.machine_button = QPushButton(
-            self.tr("Add a &machine from its file\N{HORIZONTAL ELLIPSIS}"), self
-        )
+        self.machine_button = QPushButton(self.tr("Add a &machine from its file…"), self)
         self.machine_button.clicked.connect(self.machine_wanted)
         return {
             "thickness": self._with_button(self.thickness_line, self._on_thickness_entered),

@@ -1,7 +1,7 @@
 """The page of columns: what varies on top, the table or a picture below, reasons and actions at the foot."""
 
 from PySide6.QtCore import QEvent, QTimer, Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
 from welds.gui.card_face import CautionLine
 from welds.gui.drawing.export import write_picture
@@ -14,6 +14,7 @@ from welds.gui.pages.compare.why_panel import WhyPanel
 from welds.gui.prompts import Prompts
 from welds.gui.widgets.caution_strip import CautionStrip
 from welds.gui.widgets.choices import ChoiceRow
+from welds.gui.widgets.head_bar import HeadBar
 from welds.gui.widgets.refusal_bar import RefusalBar
 from welds.gui.widgets.texts import label
 from welds.reference.whole_file import write_whole
@@ -69,7 +70,7 @@ class CompareView(QWidget):
         layout.addWidget(self.vary)
         layout.addWidget(self.refusal)
         layout.addWidget(self.cautions)
-        layout.addLayout(self._bar())
+        layout.addWidget(self._bar())
         layout.addWidget(self._stack, 1)
         self._connect()
 
@@ -93,16 +94,11 @@ class CompareView(QWidget):
         layout.addWidget(self.why)
         return page
 
-    def _bar(self) -> QHBoxLayout:
-        self.save = QPushButton(self.tr("Save this &view\N{HORIZONTAL ELLIPSIS}"), self)
-        self.wall_chart = QPushButton(self.tr("&Wall chart\N{HORIZONTAL ELLIPSIS}"), self)
+    def _bar(self) -> HeadBar:
+        self.save = QPushButton(self.tr("Save this &view…"), self)
+        self.wall_chart = QPushButton(self.tr("&Wall chart…"), self)
         self.wall_chart.setToolTip(self.tr("Thickness down, joint across, for the base's metal and process"))
-        bar = QHBoxLayout()
-        bar.setSpacing(8)
-        bar.addWidget(self._heading, 1)
-        for widget in (self.equal_rows, self.which, self.save, self.wall_chart):
-            bar.addWidget(widget)
-        return bar
+        return HeadBar(self._heading, (self.equal_rows, self.which, self.save, self.wall_chart), parent=self)
 
     def _connect(self) -> None:
         presenter, vary, table, why = self.presenter, self.vary, self.table, self.why

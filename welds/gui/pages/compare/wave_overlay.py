@@ -10,6 +10,7 @@ from welds.advice.card import Card
 from welds.gui.colours import Colours
 from welds.gui.drawing.wave import Wave
 from welds.gui.pages.compare.line_styles import style_of
+from welds.language import tr
 from welds.quantities.display import show
 from welds.quantities.units import Units
 
@@ -91,8 +92,13 @@ def _paint_legend(painter: QPainter, inner: QRectF, lines: Sequence[WaveLine], c
     """Write one line for each wave, two abreast where they fit; return the height."""
     metrics = QFontMetricsF(painter.font())
     texts = [
-        f"{line.title}: {show(line.frequency_hz, 'Hz', 'ac_frequency', Units.METRIC)},"
-        f" {line.negative_percent:.0f} % EN, {show(line.current_a, 'A', 'current', Units.METRIC)}"
+        tr(
+            "{title}: {frequency}, {percent:.0f} % EN, {current}",
+            title=line.title,
+            frequency=show(line.frequency_hz, "Hz", "ac_frequency", Units.METRIC),
+            percent=line.negative_percent,
+            current=show(line.current_a, "A", "current", Units.METRIC),
+        )
         for line in lines
     ]
     widest = max(metrics.horizontalAdvance(text) for text in texts) + 60.0

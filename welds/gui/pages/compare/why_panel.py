@@ -75,9 +75,9 @@ class WhyPanel(QFrame):
         self.right_button = self._button("\N{BLACK RIGHT-POINTING POINTER}", self.tr("Move the column right"))
         self.remove_button = self._button(self.tr("&Remove"))
         self.open_button = self._button(self.tr("&Open on the set-up page"))
-        self.log_button = self._button(self.tr("Lo&g it\N{HORIZONTAL ELLIPSIS}"))
-        self.print_button = self._button(self.tr("Pr&int its card\N{HORIZONTAL ELLIPSIS}"))
-        self.pdf_button = self._button(self.tr("Its card as PD&F\N{HORIZONTAL ELLIPSIS}"))
+        self.log_button = self._button(self.tr("Lo&g it…"))
+        self.print_button = self._button(self.tr("Pr&int its card…"))
+        self.pdf_button = self._button(self.tr("Its card as PD&F…"))
         self.pin_button.clicked.connect(self.pinned)
         self.left_button.clicked.connect(lambda: self.moved.emit(-1))
         self.right_button.clicked.connect(lambda: self.moved.emit(1))
@@ -103,7 +103,7 @@ class WhyPanel(QFrame):
 
     def _button(self, words: str, name: str = "") -> QPushButton:
         button = QPushButton(words, self)
-        button.setAccessibleName(name or words.replace("&", "").rstrip("\N{HORIZONTAL ELLIPSIS}"))
+        button.setAccessibleName(name or words.replace("&", "").rstrip("…"))
         if name:
             button.setToolTip(name)
             button.setMaximumWidth(52)

@@ -18,6 +18,7 @@ from welds.gui.pages.faults.finder import FaultFinder
 from welds.gui.stylesheet import INPUT_HEIGHT_PX
 from welds.gui.widgets.side_area import SideArea
 from welds.gui.widgets.texts import clear_layout, label
+from welds.language import tr
 from welds.report.fault_lines import RemedyLine
 
 SIZE_PX = (1000, 640)
@@ -140,7 +141,7 @@ class FaultDialog(QDialog):
 
     def _chip(self, line: RemedyLine, sheet: QWidget) -> QLabel:
         tone = "" if line.basis.is_published else "warn"
-        return label(GRADE_WORDS[line.basis], "chip", tone=tone, parent=sheet)
+        return label(tr(GRADE_WORDS[line.basis]), "chip", tone=tone, parent=sheet)
 
     def _choose(self, line: RemedyLine) -> None:
         self.chosen.emit(line.adjustment)

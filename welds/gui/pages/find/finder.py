@@ -7,9 +7,12 @@ from functools import partial
 from PySide6.QtCore import QObject
 
 from welds.advice.phrase import read_phrase
+from welds.advice.request import Joint
 from welds.gui.engine import Fields
 from welds.gui.pages.faults.finder import FaultFinder
 from welds.gui.pages.setup.presenter import SetupPresenter
+from welds.reference.names import name_of
+from welds.report.wording import joint_name
 
 MOST = 14
 
@@ -101,8 +104,8 @@ class Finder(QObject):
         if text("other_metal") or text("other_thickness"):
             other = " ".join(filter(None, (text("other_metal"), text("other_thickness"))))
             both.append(self.tr("to {other}").format(other=other))
-        parts = [text("process").upper(), text("joint").replace("-", " "), " ".join(filter(None, both))]
-        parts += [text("coating").replace("-", " ")]
+        parts = [text("process").upper(), _joint_words(text("joint")), " ".join(filter(None, both))]
+        parts += [", ".join(map(name_of, text("coating").split(", ")))]
         if text("position") not in ("", "PA"):
             parts.append(text("position"))
         return ", ".join(filter(None, parts))
@@ -114,3 +117,8 @@ class Finder(QObject):
             for place in places
             if all(word in f"{place.words} {place.more}".lower() for word in words)
         ]
+
+
+def _joint_words(joint: str) -> str:
+    """Return a joint in words; what is none stays as it was typed."""
+    return joint_name(Joint(joint)) if joint in set(Joint) else joint

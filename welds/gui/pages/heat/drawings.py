@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from PySide6.QtCore import QCoreApplication, QRectF, Qt
+from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QWidget
 
@@ -17,6 +17,7 @@ from welds.gui.drawing.zone_key import ZoneWords
 from welds.gui.pages.heat.figures import length
 from welds.gui.pages.heat.presenter import HeatPresenter
 from welds.gui.pages.heat.scenes import Picture
+from welds.language import tr
 from welds.quantities.display import show
 
 Inks = tuple[Ink, HeatInk]
@@ -66,11 +67,9 @@ class HeatDrawings:
             for each in picture.figures
         ]
         lines += [
-            _tr("kept: {figures}").format(
-                figures="; ".join(f"{e.name} {e.value}" for e in picture.kept_figures)
-            )
+            tr("kept: {figures}", figures="; ".join(f"{e.name} {e.value}" for e in picture.kept_figures))
         ] * bool(picture.kept_figures)
-        lines.append(_tr("Conduction only, give or take its error: to think with, not a procedure."))
+        lines.append(tr("Conduction only, give or take its error: to think with, not a procedure."))
         foot = 16.0 * len(lines) + 8.0
         for number, text in enumerate(lines):
             row = QRectF(area.left() + 14.0, area.bottom() - foot + 16.0 * number, area.width() - 28.0, 16.0)
@@ -105,10 +104,10 @@ class HeatDrawings:
         pool = picture.pool
         long = pool.ends_mm[1] - pool.ends_mm[0] if pool.ends_mm else 0.0
         words = PoolWords(
-            _tr("travel"),
-            _tr("seen from above; ring: the arc's spot"),
-            _tr("pool {length}").format(length=length(long, self._presenter.units)),
-            _tr("nothing melts"),
+            tr("travel"),
+            tr("seen from above; ring: the arc's spot"),
+            tr("pool {length}", length=length(long, self._presenter.units)),
+            tr("nothing melts"),
         )
         paint_pool(painter, area, pool, *inks, words)
 
@@ -117,11 +116,11 @@ class HeatDrawings:
         if picture is None:
             return
         words = GaugeWords(
-            _tr("stays cold"),
-            _tr("melts the face"),
-            _tr("melts through"),
-            _tr("burns through"),
-            _tr("the card's band"),
+            tr("stays cold"),
+            tr("melts the face"),
+            tr("melts through"),
+            tr("burns through"),
+            tr("the card's band"),
         )
         paint_gauge(painter, area, picture.gauge, *inks, words)
 
@@ -130,22 +129,19 @@ class HeatDrawings:
         affected = ""
         if limit is not None:
             shown = show(limit, "degC", "preheat", self._presenter.units)
-            affected = _tr("heat-affected, above {limit}").format(limit=shown)
+            affected = tr("heat-affected, above {limit}", limit=shown)
         return ZoneWords(
-            _tr("melted, above {melting}").format(
-                melting=show(picture.melting_c, "degC", "preheat", self._presenter.units)
+            tr(
+                "melted, above {melting}",
+                melting=show(picture.melting_c, "degC", "preheat", self._presenter.units),
             ),
             affected,
-            _tr("edge if the heat is {error} off").format(error=f"{picture.gauge.error:.0%}"),
-            _tr("kept"),
-            _tr("added metal, by the wire feed")
+            tr("edge if the heat is {error:.0%} off", error=picture.gauge.error),
+            tr("kept"),
+            tr("added metal, by the wire feed")
             if picture.zone.knows_added
-            else _tr("added metal, at a usual size"),
+            else tr("added metal, at a usual size"),
         )
 
     def _settings(self) -> str:
         return ", ".join(knob.text(self._presenter.units) for knob in self._presenter.knobs)
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("HeatDrawings", text)

@@ -9,6 +9,7 @@ from welds.advice.request import Joint, Request
 from welds.gui.pages.heat.knobs import Knobs
 from welds.gui.pages.heat.limits import Thresholds
 from welds.gui.pages.heat.live import Readings
+from welds.language import figure, tr
 from welds.quantities.display import show
 from welds.quantities.spreadsheet import csv_text
 from welds.quantities.units import Units
@@ -41,80 +42,111 @@ def figure_lines(readings: Readings, request: Request, units: Units) -> tuple[Fi
     """
     lines = [_depth(readings, request.joint, units), _width(readings, request, units)]
     lines.append(
-        FigureLine("Pool", f"{length(readings.pool_length_mm, units)} long", "real pools trail longer")
+        FigureLine(
+            tr("Pool"),
+            tr("{length} long", length=length(readings.pool_length_mm, units)),
+            tr("real pools trail longer"),
+        )
     )
     if readings.affected_width_mm is not None and readings.affected_c is not None:
         limit = show(readings.affected_c, "degC", "preheat", units)
         lines.append(
             FigureLine(
-                "Heat-affected",
-                f"{length(readings.affected_width_mm, units)} to each side",
-                f"beside the melted metal, above {limit}",
+                tr("Heat-affected"),
+                tr("{length} to each side", length=length(readings.affected_width_mm, units)),
+                tr("beside the melted metal, above {limit}", limit=limit),
             )
         )
     heat = show(readings.heat_input_kj_mm, "kJ/mm", "heat_input", units)
-    lines.append(FigureLine("Heat input", str(heat), "EN 1011-1, arc energy times process factor"))
+    lines.append(FigureLine(tr("Heat input"), str(heat), tr("EN 1011-1, arc energy times process factor")))
     if readings.cooling_t85_s is not None:
         lines.append(
-            FigureLine("Cooling t8/5", f"{readings.cooling_t85_s:.1f} s", "from 800 to 500 °C, EN 1011-2")
+            FigureLine(
+                tr("Cooling t8/5"),
+                figure(f"{readings.cooling_t85_s:.1f} s"),
+                tr("from 800 to 500 °C, EN 1011-2"),
+            )
         )
     return tuple(lines)
 
 
 def limits_line(thresholds: Thresholds, card: tuple[float, float] | None) -> FigureLine:
     """Return the currents that the gauge shows, for text without a gauge."""
-    value = f"melts from {thresholds.melts_a:.0f} A, falls out from {thresholds.falls_a:.0f} A"
-    through = f"melts through from {thresholds.through_a:.0f} A"
-    band = "" if card is None else f"; the card's band is {card[0]:.0f} to {card[1]:.0f} A"
-    return FigureLine("Current", value, through + band)
+    value = tr(
+        "melts from {melts_a:.0f} A, falls out from {falls_a:.0f} A",
+        melts_a=thresholds.melts_a,
+        falls_a=thresholds.falls_a,
+    )
+    through = tr("melts through from {through_a:.0f} A", through_a=thresholds.through_a)
+    band = (
+        ""
+        if card is None
+        else tr("; the card's band is {low:.0f} to {high:.0f} A", low=card[0], high=card[1])
+    )
+    return FigureLine(tr("Current"), value, through + band)
 
 
 def verdict(readings: Readings, thresholds: Thresholds, current_a: float, *, wants_through: bool) -> Verdict:
     """Return what a welder would say of it; within the model's error of a limit it says so."""
     if current_a > thresholds.falls_a:
         share = 1.0 - thresholds.falls_a / current_a
-        sure = (
-            "burns through"
+        said = (
+            tr("Burns through: the pool falls out. {share:.0%} less current would hold it.", share=share)
             if current_a * (1.0 - MODEL_ERROR) > thresholds.falls_a
-            else "likely burns through"
+            else tr(
+                "Likely burns through: the pool falls out. {share:.0%} less current would hold it.",
+                share=share,
+            )
         )
-        return Verdict(
-            f"{sure.capitalize()}: the pool falls out. {share:.0%} less current would hold it.", "stop"
-        )
+        return Verdict(said, "stop")
     if current_a < thresholds.melts_a:
-        return Verdict("Stays cold: at least one piece does not melt.", "stop")
+        return Verdict(tr("Stays cold: at least one piece does not melt."), "stop")
     if current_a * (1.0 + MODEL_ERROR) > thresholds.falls_a:
         near = thresholds.falls_a / current_a - 1.0
-        return Verdict(f"Near burning through: {near:.0%} more current and the pool falls out.", "warn")
+        return Verdict(
+            tr("Near burning through: {near:.0%} more current and the pool falls out.", near=near), "warn"
+        )
     is_through = readings.root_width_mm > 0.0
     if wants_through and not is_through:
-        return Verdict("Melts, but not through to the root.", "warn")
+        return Verdict(tr("Melts, but not through to the root."), "warn")
     if current_a * (1.0 - MODEL_ERROR) < (thresholds.through_a if wants_through else thresholds.melts_a):
-        what = "through" if wants_through else "both pieces"
-        return Verdict(f"Just melts {what}: within the model's error it may stay cold.", "warn")
+        said = (
+            tr("Just melts through: within the model's error it may stay cold.")
+            if wants_through
+            else tr("Just melts both pieces: within the model's error it may stay cold.")
+        )
+        return Verdict(said, "warn")
     room = thresholds.falls_a / current_a - 1.0
-    deep = "Melts right through and holds" if is_through else "Melts and holds"
-    return Verdict(f"{deep}: {room:.0%} more current before the pool falls out.", "good")
+    said = (
+        tr("Melts right through and holds: {room:.0%} more current before the pool falls out.", room=room)
+        if is_through
+        else tr("Melts and holds: {room:.0%} more current before the pool falls out.", room=room)
+    )
+    return Verdict(said, "good")
 
 
 def give_or_take(found: Range, units: Units, most_mm: float = float("inf")) -> str:
     """Return the error in words: a share where the band is even, its ends where it leans."""
     below, above = found.middle - found.low, found.high - found.middle
     if found.middle <= 0.0:
-        return f"up to {length(found.high, units)} at the hot end of the error" if found.high > 0.0 else ""
+        return (
+            tr("up to {length} at the hot end of the error", length=length(found.high, units))
+            if found.high > 0.0
+            else ""
+        )
     if found.high >= most_mm - 1e-6:
-        return f"{length(found.low, units)} to right through"
+        return tr("{length} to right through", length=length(found.low, units))
     if found.low > 0.0 and abs(above - below) <= 2.0 * EVEN * found.middle:
         share = (found.high - found.low) / (2.0 * found.middle)
-        return f"give or take {share:.0%}"
-    return f"{length(found.low, units)} to {length(found.high, units)}"
+        return tr("give or take {share:.0%}", share=share)
+    return tr("{low} to {high}", low=length(found.low, units), high=length(found.high, units))
 
 
 def length(value_mm: float, units: Units) -> str:
     """Return a length of the picture, to a tenth of a millimetre or five thousandths of an inch."""
-    return (
-        f"{value_mm:.1f} mm" if units is Units.METRIC else f"{round(value_mm / 25.4 / 0.005) * 0.005:.3f} in"
-    )
+    if units is Units.METRIC:
+        return figure(f"{value_mm:.1f} mm")
+    return figure(f"{round(value_mm / 25.4 / 0.005) * 0.005:.3f} in")
 
 
 def numbers_csv(shown: Sequence[tuple[str, Knobs, Readings, Thresholds]], facts: Mapping[str, str]) -> str:
@@ -156,31 +188,35 @@ def numbers_csv(shown: Sequence[tuple[str, Knobs, Readings, Thresholds]], facts:
 
 def _depth(readings: Readings, joint: Joint, units: Units) -> FigureLine:
     deep, root = readings.depth_mm, readings.root_width_mm
-    name = "Depth" if joint is Joint.BUTT else "Depth into the sheet"
+    name = tr("Depth") if joint is Joint.BUTT else tr("Depth into the sheet")
     if root <= 0.0:
         return FigureLine(name, _deep(deep, units), give_or_take(deep, units, readings.thickness_mm))
     if joint is Joint.BUTT:
-        value = f"right through, {length(root, units)} at the root"
+        value = tr("right through, {length} at the root", length=length(root, units))
     else:
-        value = f"right through, {length(root / 2.0, units)} on the back"
+        value = tr("right through, {length} on the back", length=length(root / 2.0, units))
     if deep.low < readings.thickness_mm - 1e-6:
-        return FigureLine(name, value, f"at the cold end of the error only {length(deep.low, units)} deep")
-    return FigureLine(name, value, "over the whole of the error")
+        return FigureLine(
+            name, value, tr("at the cold end of the error only {length} deep", length=length(deep.low, units))
+        )
+    return FigureLine(name, value, tr("over the whole of the error"))
 
 
 def _width(readings: Readings, request: Request, units: Units) -> FigureLine:
     wide = readings.width_mm
     if request.joint is Joint.BUTT:
-        return FigureLine("Width on the face", length(wide.middle, units), give_or_take(wide, units))
+        return FigureLine(tr("Width on the face"), length(wide.middle, units), give_or_take(wide, units))
     half = Range(wide.low / 2.0, wide.middle / 2.0, wide.high / 2.0)
-    name = "From the edge" if request.joint in (Joint.OUTSIDE_CORNER, Joint.EDGE) else "From the root"
-    value, error = f"{length(half.middle, units)} along the face", give_or_take(half, units)
+    name = tr("From the edge") if request.joint in (Joint.OUTSIDE_CORNER, Joint.EDGE) else tr("From the root")
+    value, error = tr("{length} along the face", length=length(half.middle, units)), give_or_take(half, units)
     leg = leg_mm(request.joint, readings.added_mm2)
     if leg is not None:
-        value = f"{length(half.middle, units)} melted, {length(leg, units)} leg"
-        error += "; the leg is the wire's metal, which fuses more beneath it"
+        value = tr("{melted} melted, {leg} leg", melted=length(half.middle, units), leg=length(leg, units))
+        error += tr("; the leg is the wire's metal, which fuses more beneath it")
     return FigureLine(name, value, error)
 
 
 def _deep(found: Range, units: Units) -> str:
-    return f"{length(found.middle, units)} deep" if found.middle > 0.0 else "nothing melts"
+    return (
+        tr("{length} deep", length=length(found.middle, units)) if found.middle > 0.0 else tr("nothing melts")
+    )

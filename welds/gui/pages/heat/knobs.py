@@ -10,6 +10,7 @@ from welds.advice.heat.disagreement import settings_of
 from welds.advice.heat.efficiency import USUAL_ELECTRODE_NEGATIVE
 from welds.advice.request import Process, Request
 from welds.errors import InputError
+from welds.language import figure, mark, tr
 from welds.physics.arc import MIG_LOAD_LINE_V, TIG_LOAD_LINE_V
 from welds.quantities.display import display_unit, show, show_band
 from welds.quantities.length import parse_length
@@ -30,11 +31,11 @@ _UNIT_WORDS: Mapping[str, Mapping[str, str]] = {
     "degC": {"c": "degC", "degc": "degC", "f": "degF", "degf": "degF"},
 }
 _EXAMPLES = {
-    CURRENT: "a current such as 90 A",
-    VOLTAGE: "a voltage such as 12.5 V",
-    FREQUENCY: "a frequency such as 120 Hz",
-    BALANCE: "percent electrode negative, such as 70 %",
-    START: "a temperature such as 100 C",
+    CURRENT: mark("a current such as 90 A"),
+    VOLTAGE: mark("a voltage such as 12.5 V"),
+    FREQUENCY: mark("a frequency such as 120 Hz"),
+    BALANCE: mark("percent electrode negative, such as 70 %"),
+    START: mark("a temperature such as 100 C"),
 }
 
 
@@ -81,7 +82,7 @@ class Knob:
         if self.name == CURRENT:
             return f"{self.value:.0f} A"
         if self.name == VOLTAGE:
-            return f"{self.value:.1f} V"
+            return figure(f"{self.value:.1f} V")
         return str(show(self.value, self.unit, self.kind, units))
 
     def band_text(self, units: Units) -> str:
@@ -103,28 +104,30 @@ class Knob:
             value = self._plain(text, units)
         low, high = LIMITS[self.name]
         if not low <= value <= high:
-            ends = (str(replace(self, value=each).text(units)) for each in (low, high))
-            raise InputError(WORD[self.name], text.strip(), " to ".join(ends))
+            ends = tuple(replace(self, value=each).text(units) for each in (low, high))
+            raise InputError(
+                tr(WORD[self.name]), text.strip(), tr("{low} to {high}", low=ends[0], high=ends[1])
+            )
         return value
 
     def _plain(self, text: str, units: Units) -> float:
-        typed = read_typed(text, WORD[self.name], _EXAMPLES[self.name])
+        typed = read_typed(text, tr(WORD[self.name]), tr(_EXAMPLES[self.name]))
         word = typed.unit.lower().replace(" ", "").removeprefix("°")
         words = _UNIT_WORDS[self.unit]
         if word and word not in words:
-            raise InputError(WORD[self.name], text.strip(), _EXAMPLES[self.name])
+            raise InputError(tr(WORD[self.name]), text.strip(), tr(_EXAMPLES[self.name]))
         unit = words[word] if word else display_unit(self.kind, self.unit, units)
         return convert(typed.value, unit, self.unit)
 
 
 WORD = {
-    CURRENT: "current",
-    TRAVEL: "travel",
-    VOLTAGE: "voltage",
-    THICKNESS: "thickness",
-    START: "metal temperature",
-    FREQUENCY: "AC frequency",
-    BALANCE: "electrode negative",
+    CURRENT: mark("current"),
+    TRAVEL: mark("travel"),
+    VOLTAGE: mark("voltage"),
+    THICKNESS: mark("thickness"),
+    START: mark("metal temperature"),
+    FREQUENCY: mark("AC frequency"),
+    BALANCE: mark("electrode negative"),
 }
 LIMITS: Mapping[str, tuple[float, float]] = {
     CURRENT: (1.0, 600.0),

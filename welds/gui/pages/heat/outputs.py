@@ -15,6 +15,7 @@ from welds.gui.pages.heat.drawings import ON_PAPER, SHEET_PX, HeatDrawings
 from welds.gui.pages.heat.presenter import HeatPresenter
 from welds.gui.prompts import Prompts
 from welds.reference.whole_file import write_whole
+from welds.report.wording import severity_word
 
 Write = Callable[[Path], None]
 
@@ -93,7 +94,8 @@ class HeatOutput(QObject):
         card = self._presenter.card
         assert card is not None
         cautions = "".join(
-            f"<p><b>{escape(each.severity.value.upper())}:</b> {escape(each.text)}</p>" for each in card.stops
+            f"<p><b>{escape(severity_word(each.severity))}:</b> {escape(each.text)}</p>"
+            for each in card.stops
         )
         picture = self._presenter.picture
         assert picture is not None

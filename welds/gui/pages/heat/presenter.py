@@ -18,6 +18,7 @@ from welds.gui.pages.heat.live import Frame, Readings, frame_of
 from welds.gui.pages.heat.runner import NewestRunner
 from welds.gui.pages.heat.scenes import Kept, Picture, make_picture
 from welds.quantities.units import Units
+from welds.report.wording import joint_name, process_name
 
 REST_MS = 180
 """A slider that has not moved for so long rests: the figures are then worked out in full."""
@@ -110,10 +111,10 @@ class HeatPresenter(QObject):
         if self._card is None:
             return ""
         request = self._card.request
-        words = [request.process.value.upper(), request.metal]
+        words = [process_name(request.process), request.metal]
         if request.other_metal and request.other_metal != request.metal:
             words.append(self.tr("to {metal}").format(metal=request.other_metal))
-        return f"{' '.join(words)}, {request.joint.value.replace('-', ' ')}"
+        return f"{' '.join(words)}, {joint_name(request.joint)}"
 
     def take_card(self, card: Card | None, units: Units) -> None:
         """Start from this card; the same card again leaves the sliders where they are."""

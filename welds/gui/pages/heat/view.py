@@ -79,8 +79,8 @@ class HeatView(QWidget):
         self.reset = QPushButton(self.tr("Back to the c&ard"), self)
         self.keep = QPushButton(self)
         self.keep.setCheckable(True)
-        self.save = QPushButton(self.tr("Save &picture or numbers\N{HORIZONTAL ELLIPSIS}"), self)
-        self.grounds = QPushButton(self.tr("What this &rests on\N{HORIZONTAL ELLIPSIS}"), self)
+        self.save = QPushButton(self.tr("Save &picture or numbers…"), self)
+        self.grounds = QPushButton(self.tr("What this &rests on…"), self)
         self.cautions = CautionStrip(self)
         self.refusal = RefusalBar(self)
         self.disagreement = label(wrap=True, parent=self)
@@ -89,6 +89,7 @@ class HeatView(QWidget):
         self.gauge.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.zone = DrawingView(self.tr("The joint cut across"), QSize(300, 200), self)
         self.pool = DrawingView(self.tr("The pool from above"), QSize(200, 200), self)
+        self.pool.setToolTip(self.tr("seen from above; ring: the arc's spot"))
         for each in (self.zone, self.pool):
             each.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.figures = FigureSheet(self)

@@ -5,6 +5,7 @@ from pathlib import Path
 from welds.errors import InputError
 from welds.gui.plan_pdf import write_plan_pdf
 from welds.job.plan_drawing import PlanDrawing
+from welds.language import tr
 from welds.reference.whole_file import write_whole
 from welds.report.plan_files import dxf_text, svg_text
 
@@ -16,7 +17,7 @@ def write_drawing(path: Path, drawing: PlanDrawing) -> Path:
     path = path if path.suffix else path.with_suffix(".pdf")
     kind = path.suffix.lower()
     if kind not in _KINDS:
-        raise InputError("file", path.name, "a name ending in " + ", ".join(_KINDS))
+        raise InputError("file", path.name, tr("a name ending in {kinds}", kinds=", ".join(_KINDS)))
     if kind == ".pdf":
         write_plan_pdf(path, drawing)
         return path

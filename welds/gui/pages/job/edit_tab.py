@@ -17,7 +17,8 @@ from PySide6.QtWidgets import (
 
 from welds.gui.pages.job.entry_form import EntryForm
 from welds.gui.widgets.texts import label, set_text
-from welds.job.job_form import KINDS
+from welds.job.job_form import KINDS, TO_ADD
+from welds.language import tr
 
 _LIST_PX = 300
 _PLACE = Qt.ItemDataRole.UserRole
@@ -87,14 +88,14 @@ class EditTab(QWidget):
                 item.setData(_PLACE, [section, key])
                 self._name(item)
         menu = QMenu(self.add)
-        for section, kind in KINDS.items():
-            menu.addAction(kind.capitalize(), partial(self.begin, section))
+        for section, kind in TO_ADD.items():
+            menu.addAction(tr(kind), partial(self.begin, section))
         self.add.setMenu(menu)
 
     def _name(self, item: QListWidgetItem) -> None:
         section, key = item.data(_PLACE)
         draft = self.tr(" (not saved)") if (section, key) in self.drafts else ""
-        item.setText(f"{key}{draft}\n{KINDS[section]}")
+        item.setText(f"{key}{draft}\n{tr(KINDS[section])}")
 
     def _lay_out(self) -> None:
         left = QVBoxLayout()

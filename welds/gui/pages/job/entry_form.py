@@ -6,7 +6,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QCompleter, QFormLayout, QLineEdit, QWidget
 
 from welds.gui.widgets.choices import ChoiceBox
-from welds.job.job_form import FORMS, FormField
+from welds.job.job_form import CHOICE_WORDS, FORMS, FormField
+from welds.language import tr
 
 
 class EntryForm(QWidget):
@@ -32,8 +33,8 @@ class EntryForm(QWidget):
         layout.addRow(self.tr("Short name"), self.name)
         for each in FORMS[section]:
             made = self._input(each, self._others.pop(each.name, ""), metals)
-            made.setAccessibleName(each.label)
-            layout.addRow(each.label, made)
+            made.setAccessibleName(tr(each.label))
+            layout.addRow(tr(each.label), made)
             self._inputs[each.name] = made
 
     def entry_key(self) -> str:
@@ -48,17 +49,22 @@ class EntryForm(QWidget):
     def _input(self, each: FormField, value: str, metals: list[str]) -> QLineEdit | ChoiceBox:
         if not each.choices:
             line = QLineEdit(value, self)
-            line.setPlaceholderText(each.example)
+            line.setPlaceholderText(tr(each.example))
             if each.name in ("metal", "other_metal"):
                 known = QCompleter(metals, line)
                 known.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
                 line.setCompleter(known)
             return line
         listed = each.choices if not value or value in each.choices else (*each.choices, value)
-        words = [("", "\N{EN DASH}"), *((choice, choice.replace("-", " ")) for choice in listed)]
-        box = ChoiceBox(each.label, words, self)
+        words = [("", "\N{EN DASH}"), *((choice, _words(choice)) for choice in listed)]
+        box = ChoiceBox(tr(each.label), words, self)
         box.set_value(value)
         return box
 
     def _text(self, made: QLineEdit | ChoiceBox) -> str:
         return made.value() if isinstance(made, QComboBox) else made.text().strip()
+
+
+def _words(choice: str) -> str:
+    """Return a choice in words; what a file holds and nobody offers stands as it is."""
+    return tr(CHOICE_WORDS[choice]) if choice in CHOICE_WORDS else choice.replace("-", " ")

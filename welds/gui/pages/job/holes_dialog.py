@@ -25,6 +25,7 @@ from welds.gui.widgets.texts import label
 from welds.job.hole_drawing import HoleDrawing, drawing_file, drawing_yaml, holes_text, read_drawing
 from welds.job.job_edit import with_holes, write_job
 from welds.job.lengths import read_length
+from welds.language import figure
 from welds.quantities.units import Units
 from welds.reference.whole_file import write_whole
 from welds.report.cut_length import cut_length
@@ -50,7 +51,7 @@ class HolesDialog(QDialog):
         self.canvas = HoleCanvas(self)
         self.repair = QComboBox(self)
         self.repair.addItems(repairs)
-        self.load = QPushButton(self.tr("&Picture\N{HORIZONTAL ELLIPSIS}"), self)
+        self.load = QPushButton(self.tr("&Picture…"), self)
         self.set_scale = QRadioButton(self.tr("&Scale: mark two points"), self)
         self.set_scale.setChecked(True)
         self.set_holes = QRadioButton(self.tr("&Holes: mark each, once more to take it out"), self)
@@ -141,7 +142,12 @@ class HolesDialog(QDialog):
         """Take up the three lengths; the first that cannot be read is named and nothing is marked with it."""
         troubles = []
         read = []
-        for field, name in ((self.length, "length"), (self.diameter, "diameter"), (self.grid, "grid")):
+        fields = (
+            (self.length, self.tr("length")),
+            (self.diameter, self.tr("diameter")),
+            (self.grid, self.tr("grid")),
+        )
+        for field, name in fields:
             try:
                 read.append(read_length(field.text(), name, self._units))
             except InputError as error:
@@ -168,7 +174,7 @@ class HolesDialog(QDialog):
         elif drawing is not None:
             size = " x ".join(cut_length(side, self._units) for side in drawing.size_mm)
             words = self.tr("{holes}\nwithin {size}, rim to rim")
-            self.words.setText(words.format(holes=holes_text(drawing.holes), size=size))
+            self.words.setText(words.format(holes=figure(holes_text(drawing.holes)), size=size))
         elif self.canvas.image.isNull():
             self.words.setText(self.tr("Choose a picture taken square on, with a ruler in it."))
         elif self.canvas.scale is None:

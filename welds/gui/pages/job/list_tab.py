@@ -58,7 +58,7 @@ class ListTab(QWidget):
         self.text.setAccessibleName(self.tr("What there is to say"))
         if is_in_columns:
             self.text.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
-        self.save_drawing = QPushButton(self.tr("&Save the drawing\N{HORIZONTAL ELLIPSIS}"), self)
+        self.save_drawing = QPushButton(self.tr("&Save the drawing…"), self)
         self.buttons = QHBoxLayout()
         self.picture = QWidget(self)
         self._place = QVBoxLayout(self.picture)

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QTableWidget, QTableWidgetItem, QVBoxLayout, QWidg
 from welds.gui.pages.job.tab_pages import table_page
 from welds.job.job import JointWork, Piece, RepairWork, Step
 from welds.job.plan import JobPlan
+from welds.language import mark
 from welds.report.job_texts import ORDER_HEAD
 from welds.report.job_words import order_rows
 
@@ -20,7 +21,7 @@ class OrderTab(QWidget):
     def __init__(self, plan: JobPlan, *, can_tick: bool, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._tasks = [turn.task for turn in plan.turns]
-        head = (self.tr("done") if can_tick else "", *ORDER_HEAD[1:])
+        head = (mark("Done") if can_tick else "", *ORDER_HEAD[1:])
         self.table: QTableWidget = table_page(head, order_rows(plan), self)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)

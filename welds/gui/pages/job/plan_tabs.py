@@ -13,6 +13,7 @@ from welds.job.setups import SetUp
 from welds.job.sheet_drawing import draw_sheet
 from welds.job.tack_drawing import draw_tacks
 from welds.job.tack_plan import TackPlan
+from welds.language import tr
 from welds.quantities.units import Units
 from welds.reference.sources import Source
 from welds.report import job_words
@@ -25,7 +26,7 @@ from welds.report.text_card import text_card
 def sheets_of(plan: JobPlan) -> Iterator[Shown]:
     """Yield each stock sheet with its blanks on it."""
     for sheet, line in zip(plan.sheets, job_words.sheet_lines(plan), strict=True):
-        below = f"{sheet.waste:.0%} left over"
+        below = tr("{waste:.0%} left over", waste=sheet.waste)
         key = f"{sheet.stock.id}, {sheet.number}"
         yield Shown(key, below, line, partial(_sheet_words, sheet), partial(draw_sheet, sheet))
 
@@ -35,7 +36,7 @@ def blanks_of(plan: JobPlan, units: Units) -> Iterator[Shown]:
     for key, answer in plan.blanks.items():
         yield Shown(
             key,
-            f"{cut_length(answer.blank.length_mm, units)} flat",
+            tr("{length} flat", length=cut_length(answer.blank.length_mm, units)),
             blank_title(answer, units),
             partial(_blank_words, answer, units),
             partial(_blank_drawing, key, answer, units),
@@ -54,7 +55,9 @@ def tacks_of(plan: JobPlan, units: Units) -> Iterator[Shown]:
     """Yield each seam: where to tack, in which order to weld, what pulls."""
     for key, tacks in plan.tacks.items():
         words = partial(_tack_words, tacks, units)
-        yield Shown(key, f"{len(tacks.tacks_mm)} tacks", key, words, partial(draw_tacks, key, tacks))
+        yield Shown(
+            key, tr("{count} tacks", count=len(tacks.tacks_mm)), key, words, partial(draw_tacks, key, tacks)
+        )
 
 
 def _sheet_words(sheet: Sheet) -> str:
@@ -77,12 +80,16 @@ def _blank_drawing(key: str, answer: BlankAnswer, units: Units) -> PlanDrawing:
 
 def _card_words(plan: JobPlan, each: SetUp, joints: str, units: Units, sources: Mapping[str, Source]) -> str:
     said = [
-        f"log, {joint.id}: {job_words.logged_words(word, plan.logged.get(word))}"
+        tr(
+            "log, {joint}: {words}",
+            joint=joint.id,
+            words=job_words.logged_words(word, plan.logged.get(word)),
+        )
         for joint in each.joints
         for word in joint.links.log
     ]
     card = text_card(each.card, units, sources) if each.card is not None else each.problem
-    return "\n".join([f"for {joints}", *said, "", card])
+    return "\n".join([tr("for {joints}", joints=joints), *said, "", card])
 
 
 def _tack_words(tacks: TackPlan, units: Units) -> str:

@@ -14,6 +14,7 @@ from welds.gui.jobs.runner import JobRunner
 from welds.gui.pages.log.desk import LogDesk
 from welds.job.demo import demo_file
 from welds.job.faults import JobFileError
+from welds.language import tr
 from welds.quantities.units import Units
 from welds.reference.metals import Metal
 from welds.reference.whole_file import write_whole
@@ -98,8 +99,13 @@ class JobPresenter(QObject):
                 plan = plan_job(load_job(path, tables), tables, equipment, past)
                 return Opened(path, plan, (), entries)
             except JobFileError as error:
-                first = f"{path.name}, line {error.line}: {error.problem}"
-                others = (f"{path.name}, line {each.line}: {each.problem}" for each in error.others)
+                first = tr(
+                    "{name}, line {line}: {problem}", name=path.name, line=error.line, problem=error.problem
+                )
+                others = (
+                    tr("{name}, line {line}: {problem}", name=path.name, line=each.line, problem=each.problem)
+                    for each in error.others
+                )
                 return Opened(path, None, (first, *others), entries)
             except WeldsError as error:
                 return Opened(path, None, (str(error),), entries)

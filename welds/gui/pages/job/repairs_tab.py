@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QPushButton, QWidget
 from welds.gui.pages.job.list_tab import ListTab, Shown
 from welds.job.plan import JobPlan
 from welds.job.repair import RepairAnswer
+from welds.language import tr
 from welds.quantities.units import Units
 from welds.report.repair_texts import CHOICES, repair_drawing, repair_lines, repair_title
 
@@ -22,7 +23,7 @@ class RepairsTab(ListTab):
     def __init__(self, plan: JobPlan, units: Units, *, is_own: bool, parent: QWidget | None = None) -> None:
         super().__init__("", [*_repairs(plan, units)], parent)
         self.list.setAccessibleName(self.tr("Repairs"))
-        self.draw_button = QPushButton(self.tr("&Holes on a photo\N{HORIZONTAL ELLIPSIS}"), self)
+        self.draw_button = QPushButton(self.tr("&Holes on a photo…"), self)
         self.change_button = QPushButton(self.tr("&Change its values"), self)
         for place, button in enumerate((self.draw_button, self.change_button)):
             button.setEnabled(is_own)
@@ -35,12 +36,12 @@ def _repairs(plan: JobPlan, units: Units) -> Iterator[Shown]:
     for work in plan.job.repairs:
         answer = plan.repairs.get(work.id)
         if answer is None:
-            yield Shown(work.id, "not answered", work.name, partial(str, plan.refused.get(work.id, "")))
+            yield Shown(work.id, tr("not answered"), work.name, partial(str, plan.refused.get(work.id, "")))
             continue
         drawing, folder = plan.drawings.get(work.id), plan.job.file.parent
         yield Shown(
             work.id,
-            CHOICES[answer.choice],
+            tr(CHOICES[answer.choice]),
             repair_title(answer, units),
             partial(_words, answer, units),
             partial(repair_drawing, work.id, answer, drawing, folder, units),

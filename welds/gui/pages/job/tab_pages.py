@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
-from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QPlainTextEdit,
@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 
 from welds.gui.pages.job.plan_view import PlanView
 from welds.job.plan_drawing import PlanDrawing
+from welds.language import tr
 
 _PICTURE_PX = 420
 _WIDEST_PX = 420
@@ -26,7 +27,7 @@ def text_page(lines: Iterable[str], parent: QWidget) -> QPlainTextEdit:
     text = QPlainTextEdit("\n".join(lines), parent)
     text.setReadOnly(True)
     text.setTabChangesFocus(True)
-    text.setAccessibleName(QCoreApplication.translate("tab_pages", "Text"))
+    text.setAccessibleName(tr("Text"))
     return text
 
 
@@ -34,12 +35,12 @@ def table_page(head: Sequence[str], rows: Iterable[Sequence[str]], parent: QWidg
     """Return a table of words, no column wider than is read with ease."""
     listed = list(rows)
     table = QTableWidget(len(listed), len(head), parent)
-    table.setHorizontalHeaderLabels([title.capitalize() for title in head])
+    table.setHorizontalHeaderLabels([_heading(title) for title in head])
     table.verticalHeader().hide()
     table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
     table.setTabKeyNavigation(False)
     table.setWordWrap(True)
-    table.setAccessibleName(QCoreApplication.translate("tab_pages", "List"))
+    table.setAccessibleName(tr("List"))
     for row, cells in enumerate(listed):
         for column, cell in enumerate(cells):
             item = QTableWidgetItem(cell)
@@ -78,5 +79,10 @@ def pictures_page(drawings: Sequence[PlanDrawing], parent: QWidget) -> QScrollAr
     area = QScrollArea(parent)
     area.setWidgetResizable(True)
     area.setWidget(inside)
-    area.setAccessibleName(QCoreApplication.translate("tab_pages", "Drawings"))
+    area.setAccessibleName(tr("Drawings"))
     return area
+
+
+def _heading(title: str) -> str:
+    words = tr(title)
+    return words[:1].upper() + words[1:]

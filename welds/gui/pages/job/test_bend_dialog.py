@@ -10,6 +10,7 @@ from welds.job.blank_answer import BlankAnswer
 from welds.job.brake_book import BrakeK, book_file, in_temper, keep
 from welds.job.calibration import TestBend, read_angle
 from welds.job.lengths import read_length
+from welds.language import figure, tr
 from welds.quantities.units import Units
 from welds.report.cut_length import cut_length
 
@@ -68,14 +69,16 @@ class TestBendDialog(QDialog):
         if not self.brake.text().strip() or any(not line.text().strip() for line in typed):
             self.words.setText(self.tr("The K follows from all of these."))
         else:
-            names = ("strip", "one leg", "other leg", "inside radius")
+            names = (tr("strip"), tr("one leg"), tr("other leg"), tr("inside radius"))
             try:
                 flat, first, second, radius = (
                     read_length(line.text(), name, self._units)
                     for line, name in zip(typed, names, strict=True)
                 )
-                bend = TestBend(flat, (first, second), abs(read_angle(self.angle.text(), "angle")), radius)
-                self.words.setText(f"K = {bend.k(self._thickness_mm):.3f}")
+                bend = TestBend(
+                    flat, (first, second), abs(read_angle(self.angle.text(), tr("angle"))), radius
+                )
+                self.words.setText(figure(f"K = {bend.k(self._thickness_mm):.3f}"))
                 self._found = bend
             except WeldsError as error:
                 self.words.setText(str(error))

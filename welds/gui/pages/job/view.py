@@ -32,14 +32,14 @@ class JobView(QWidget):
         super().__init__(parent)
         self._presenter, self._prompts = presenter, prompts
         self.output = JobOutput(presenter, prompts, self._say, self)
-        self.new = QPushButton(self.tr("&New job\N{HORIZONTAL ELLIPSIS}"), self)
-        self.open_file = QPushButton(self.tr("&Open a job file\N{HORIZONTAL ELLIPSIS}"), self)
+        self.new = QPushButton(self.tr("&New job…"), self)
+        self.open_file = QPushButton(self.tr("&Open a job file…"), self)
         self.open_demo = QPushButton(self.tr("Open the &demo (invented)"), self)
         self.open_again = QPushButton(self.tr("&Read it again"), self)
         self.undo = QPushButton(self.tr("&Undo"), self)
         self.undo.setToolTip(self.tr("Take the last change of this file back (Ctrl+Z)"))
-        self.copy = QPushButton(self.tr("&Keep a copy\N{HORIZONTAL ELLIPSIS}"), self)
-        self.packet = QPushButton(self.tr("&Packet as PDF\N{HORIZONTAL ELLIPSIS}"), self)
+        self.copy = QPushButton(self.tr("&Keep a copy…"), self)
+        self.packet = QPushButton(self.tr("&Packet as PDF…"), self)
         self.heading = label(role="value", wrap=True, parent=self)
         self.tabs = QTabWidget(self)
         self.tabs.setAccessibleName(self.tr("The job"))
@@ -158,7 +158,7 @@ class JobView(QWidget):
     def _blanks(self, plan: JobPlan, *, is_own: bool) -> ListTab | None:
         tab = self._list(self.tr("Blanks"), [*blanks_of(plan, self._presenter.units)])
         if tab is not None:
-            test_bend = QPushButton(self.tr("&Test bend\N{HORIZONTAL ELLIPSIS}"), tab)
+            test_bend = QPushButton(self.tr("&Test bend…"), tab)
             test_bend.setEnabled(is_own)
             test_bend.clicked.connect(lambda: self._on_test_bend(tab.key))
             tab.buttons.insertWidget(0, test_bend)
@@ -287,7 +287,7 @@ class JobView(QWidget):
 
     def _on_busy_changed(self, is_busy: bool) -> None:
         if is_busy:
-            self.heading.setText(self.tr("Planning\N{HORIZONTAL ELLIPSIS}"))
+            self.heading.setText(self.tr("Planning…"))
 
     def _set_ready(self, *, has_file: bool, has_plan: bool) -> None:
         self.open_again.setEnabled(has_file)

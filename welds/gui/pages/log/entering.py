@@ -140,7 +140,7 @@ class Entering(QObject):
         self.look_for_drafts()
 
     def _said(self, entry: Entry, *, is_change: bool) -> str:
-        outcome = words.OUTCOME_WORDS[entry.outcome]
+        outcome = words.outcome_words(entry.outcome)
         pattern = self.tr("Changed number {number}: {metal}, {figure}{outcome}.")
         if not is_change:
             pattern = self.tr("Logged as number {number}: {metal}, {figure}{outcome}.")
@@ -153,7 +153,8 @@ class Entering(QObject):
 def draft_words(draft: Mapping[str, Any]) -> str:
     """Return a draft in one line."""
     texts = draft.get("texts") or {}
-    what = " ".join(str(texts.get(name) or "") for name in ("process", "metal", "thickness", "joint"))
+    what = [str(texts.get(name) or "").replace("-", " ") for name in ("process", "metal", "thickness")]
+    what.append(words.joint_words(str(texts.get("joint") or "")))
     kept = str(draft.get("kept_at", ""))
     when = f" ({words.when_words(kept)})" if len(kept) >= 10 else ""
-    return f"{' '.join(what.replace('-', ' ').split())}{when}"
+    return f"{' '.join(filter(None, what))}{when}"

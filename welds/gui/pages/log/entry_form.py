@@ -11,7 +11,7 @@ from welds.advice.card import Card
 from welds.advice.equipment import GENERIC_MACHINE
 from welds.advice.evidence import Outcome
 from welds.gui.engine import Engine
-from welds.gui.pages.log.setting_texts import USUAL, text_of, value_of
+from welds.gui.pages.log.setting_texts import USUAL, field_text, text_of, value_of
 from welds.gui.pages.log.words import SETTING_ORDER
 from welds.logbook.entry import Entry, Photo
 from welds.logbook.fields import Reading, changed_entry, entry_json, read_entry
@@ -52,7 +52,7 @@ class EntryForm(QObject):
         self.texts: dict[str, str] = {name: str(self._base.get(name) or "") for name in TEXTS}
         for name in LENGTHS:
             mm = self._base.get(f"{name}_mm")
-            self.texts[name] = "" if mm is None else engine.length_text(float(mm), units)
+            self.texts[name] = "" if mm is None else field_text(engine.length_text(float(mm), units))
         self.texts["made_at"] = _moment_text(str(self._base["made_at"]))
         self.settings: dict[str, str] = {}
         self.faults: tuple[str, ...] = tuple(self._base.get("faults", ()))
@@ -74,7 +74,7 @@ class EntryForm(QObject):
         for name in form.settings:
             band = card.settings[name].band
             if band is not None:  # what was set is what the card said, rounded as it was shown
-                form.settings[name] = show_band(band, name, units).start
+                form.settings[name] = field_text(show_band(band, name, units).start)
         return form
 
     @staticmethod

@@ -9,6 +9,7 @@ from welds.gui.pages.log.words import fault_words
 from welds.gui.widgets.chip import Chip
 from welds.gui.widgets.choices import ChoiceBox
 from welds.gui.widgets.even_grid import EvenGrid
+from welds.language import tr
 from welds.reference.faults import Fault, Imperfection
 from welds.reference.tables import Tables
 
@@ -59,7 +60,7 @@ class FaultPicker(QWidget):
         chip = Chip(words if len(words) < 22 else words[:20] + "…", self)
         chip.setAccessibleName(words)
         meant = ", ".join(f"{number} {self._names[number]}" for number in numbers if number in self._names)
-        chip.setToolTip(f"ISO 6520-1: {meant}" if meant else words)
+        chip.setToolTip(tr("ISO 6520-1: {meant}", meant=meant) if meant else words)
         chip.toggled.connect(lambda on: self.ticked.emit(fault, on))
         self.chips[fault] = chip
         self._grid.addWidget(chip)

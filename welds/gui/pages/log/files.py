@@ -56,7 +56,7 @@ class LogFiles(QObject):
 
     def export(self) -> None:
         """Write every weld to a CSV or JSON file."""
-        suggested = self.tr("welds-log-{day}.csv").format(day=date.today())
+        suggested = f"welds-log-{date.today()}.csv"
         path = self._prompts.ask_save_path(
             self.tr("Export the log"), suggested, self.tr("CSV (*.csv);;JSON (*.json)")
         )
@@ -73,7 +73,7 @@ class LogFiles(QObject):
 
     def back_up(self) -> None:
         """Write the whole log with its pictures into one file."""
-        suggested = self.tr("welds-log-{day}.backup.zip").format(day=date.today())
+        suggested = f"welds-log-{date.today()}.backup.zip"
         file = self._prompts.ask_save_path(
             self.tr("Back up the log"), suggested, self.tr("Backup of a log (*.zip)")
         )

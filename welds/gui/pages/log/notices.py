@@ -70,10 +70,10 @@ class Notices(QWidget):
             self.draft.show_notice("")
             return
         self._name, self._draft = list(drafts.items())[-1]  # type: ignore[assignment]
-        more = "" if len(drafts) == 1 else self.tr(" and {count} more").format(count=len(drafts) - 1)
-        words = self.tr("Begun and not logged: {what}{more}.").format(
-            what=draft_words(self._draft), more=more
-        )
+        what, others = draft_words(self._draft), len(drafts) - 1
+        words = self.tr("Begun and not logged: {what}.").format(what=what)
+        if others:
+            words = self.tr("Begun and not logged: {what} and {count} more.").format(what=what, count=others)
         self.draft.show_notice(words, ((GO_ON, self.tr("Go on")), (THROW_AWAY, self.tr("Throw away"))))
 
     def _on_undo_chosen(self, name: str) -> None:

@@ -331,7 +331,7 @@ class LogPresenter(QObject):
         return Detail(
             entry,
             words.what_words(entry, self._units),
-            words.OUTCOME_WORDS[entry.outcome],
+            words.outcome_words(entry.outcome),
             words.OUTCOME_TONES[entry.outcome],
             ", ".join(imperfection_words(tables, fault) for fault in entry.faults),
             tuple(words.detail_lines(entry, kinds, self._units))[1:],

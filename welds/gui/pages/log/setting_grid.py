@@ -4,7 +4,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from welds.gui.pages.log.entry_form import EntryForm
-from welds.gui.pages.log.setting_texts import YES_NO, unit_words
+from welds.gui.pages.log.setting_texts import YES_NO, choice_words, unit_words
 from welds.gui.widgets.choices import ChoiceBox
 from welds.gui.widgets.texts import label
 from welds.report.wording import label as setting_label
@@ -45,7 +45,9 @@ class SettingGrid(QWidget):
         field: QLineEdit | ChoiceBox
         choices = ("yes", "no") if name in YES_NO else kind.choices
         if choices:
-            field = ChoiceBox(words, (("", self.tr("not noted")), *((each, each) for each in choices)), self)
+            field = ChoiceBox(
+                words, (("", self.tr("not noted")), *((each, choice_words(each)) for each in choices)), self
+            )
             field.set_value(text)
             field.chosen.connect(lambda value: self.changed.emit(name, value))
         else:

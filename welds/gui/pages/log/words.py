@@ -4,6 +4,8 @@ from collections.abc import Iterator, Mapping
 from datetime import date
 
 from welds.advice.evidence import Outcome
+from welds.advice.request import Joint
+from welds.language import figure, mark, tr
 from welds.logbook.entry import Entry, Value
 from welds.logbook.settings import Kind
 from welds.quantities.display import show
@@ -13,9 +15,9 @@ from welds.reference.tables import Tables
 from welds.report.wording import GROUPS, JOINT_NAMES, PROCESS_NAMES, label, value_words
 
 OUTCOME_WORDS: Mapping[Outcome, str] = {
-    Outcome.WORKED_WELL: "worked well",
-    Outcome.WORKED: "worked",
-    Outcome.FAILED: "failed",
+    Outcome.WORKED_WELL: mark("worked well"),
+    Outcome.WORKED: mark("worked"),
+    Outcome.FAILED: mark("failed"),
 }
 OUTCOME_TONES: Mapping[Outcome, str] = {
     Outcome.WORKED_WELL: "good",
@@ -23,17 +25,30 @@ OUTCOME_TONES: Mapping[Outcome, str] = {
     Outcome.FAILED: "stop",
 }
 MONTHS = (
-    *("January", "February", "March", "April", "May", "June", "July"),
-    *("August", "September", "October", "November", "December"),
+    *(mark("January"), mark("February"), mark("March"), mark("April"), mark("May"), mark("June")),
+    *(mark("July"), mark("August"), mark("September"), mark("October"), mark("November"), mark("December")),
 )
 SETTING_ORDER: tuple[str, ...] = tuple(name for _, names in GROUPS for name in names)
 _SAME_EVERYWHERE = frozenset({"A", "V", "Hz", "percent", "s"})
 
 
-def day_words(made_at: str) -> str:
-    """Return the day as people say it."""
+def outcome_words(outcome: Outcome) -> str:
+    """Return how a weld came out, inside a sentence."""
+    return tr(OUTCOME_WORDS[outcome])
+
+
+def joint_words(joint: str) -> str:
+    """Return a joint in words; what is no joint stands as it is."""
+    return tr(JOINT_NAMES[Joint(joint)]) if joint in set(Joint) else joint.replace("-", " ")
+
+
+def day_words(made_at: str, today: date | None = None) -> str:
+    """Return the day as people say it, without the year where it is this one."""
     day = date.fromisoformat(made_at[:10])
-    return f"{day.day} {MONTHS[day.month - 1]} {day.year}"
+    month = tr(MONTHS[day.month - 1])
+    if today is not None and day.year == today.year:
+        return tr("{day} {month}", day=day.day, month=month)
+    return tr("{day} {month} {year}", day=day.day, month=month, year=day.year)
 
 
 def when_words(made_at: str) -> str:
@@ -43,7 +58,7 @@ def when_words(made_at: str) -> str:
 
 def fault_words(fault: str) -> str:
     """Return a fault's plain name as words; a number stays a number."""
-    return fault.replace("-", " ")
+    return fault if fault.isdigit() else tr(fault.replace("-", " "))
 
 
 def length_words(mm: float, units: Units) -> str:
@@ -54,38 +69,37 @@ def length_words(mm: float, units: Units) -> str:
 def current_words(entry: Entry) -> str:
     """Return the current as logged, or an empty text."""
     current = entry.figure("current")
-    return "" if current is None else f"{current:g} A"
+    return "" if current is None else tr("{current:g} A", current=current)
 
 
 def what_words(entry: Entry, units: Units) -> str:
     """Return what was welded in one line."""
-    other = ""
+    sheets = f"{entry.metal} {length_words(entry.thickness_mm, units)}"
     if entry.other_metal or entry.other_thickness_mm:
         thickness = length_words(entry.other_thickness_mm or entry.thickness_mm, units)
-        other = f" to {entry.other_metal or entry.metal} {thickness}"
-    return (
-        f"{PROCESS_NAMES[entry.process]}, {entry.metal} {length_words(entry.thickness_mm, units)}{other},"
-        f" {JOINT_NAMES[entry.joint]}, {entry.position}"
-    )
+        other = f"{entry.other_metal or entry.metal} {thickness}"
+        sheets = tr("{sheet} to {other}", sheet=sheets, other=other)
+    return f"{tr(PROCESS_NAMES[entry.process])}, {sheets}, {joint_words(entry.joint)}, {entry.position}"
 
 
 def past_words(entry: Entry, today: date, tables: Tables) -> str:
     """Return the sentence beside the card: what was run, when, what came of it; this year goes unsaid."""
-    figure = current_words(entry)
+    ran_at = current_words(entry)
     feed = entry.figure("wire_feed")
-    if not figure and feed is not None:
-        figure = f"{feed:g} m/min"
-    ran = f"You ran this at {figure}" if figure else "You welded this"
+    if not ran_at and feed is not None:
+        ran_at = tr("{feed:g} m/min", feed=feed)
     names = (imperfection_words(tables, fault).partition(" (")[0] for fault in entry.faults)
     faults = f" ({', '.join(names)})" if entry.faults else ""
-    day = day_words(entry.made_at).removesuffix(f" {today.year}")
-    return f"{ran} on {day}: {OUTCOME_WORDS[entry.outcome]}{faults}"
+    day, outcome = day_words(entry.made_at, today), outcome_words(entry.outcome) + faults
+    if not ran_at:
+        return tr("You welded this on {day}: {outcome}", day=day, outcome=outcome)
+    return tr("You ran this at {figure} on {day}: {outcome}", figure=ran_at, day=day, outcome=outcome)
 
 
 def differing_words(entry: Entry, units: Units) -> str:
     """Return what tells this weld's joint from another one's."""
     sheet = f"{entry.metal} {length_words(entry.thickness_mm, units)}"
-    return f"{sheet}, {JOINT_NAMES[entry.joint]}, {entry.position}"
+    return f"{sheet}, {joint_words(entry.joint)}, {entry.position}"
 
 
 def setting_words(name: str, value: Value, entry: Entry, kinds: Mapping[str, Kind], units: Units) -> str:
@@ -94,11 +108,10 @@ def setting_words(name: str, value: Value, entry: Entry, kinds: Mapping[str, Kin
     if isinstance(value, bool) or not isinstance(value, int | float):
         return value_words(name, value, entry.process)
     if unit is None:
-        return f"{value:g}"
-    if units is Units.METRIC and name != "travel_speed":
-        return f"{value:g} {'%' if unit == 'percent' else unit}"
-    if unit in _SAME_EVERYWHERE:
-        return f"{value:g} {'%' if unit == 'percent' else unit}"
+        return figure(f"{value:g}")
+    is_metric = units is Units.METRIC and name != "travel_speed"
+    if is_metric or unit in _SAME_EVERYWHERE:
+        return f"{figure(f'{value:g}')} {'%' if unit == 'percent' else unit}"
     return str(show(float(value), unit, name, units))
 
 
@@ -110,12 +123,11 @@ def ordered_settings(settings: Mapping[str, Value]) -> Iterator[tuple[str, Value
 
 def detail_lines(entry: Entry, kinds: Mapping[str, Kind], units: Units) -> Iterator[tuple[str, str]]:
     """Yield (label, words) of everything but the notes and the pictures."""
-    yield "Welded", what_words(entry, units)
+    yield tr("Welded"), what_words(entry, units)
     if entry.gap_mm:
-        yield "Gap", length_words(entry.gap_mm, units)
-    yield "When", when_words(entry.made_at)
-    for name, text in (("Who", entry.welder), ("Machine", entry.machine), ("Lot", entry.material_lot)):
-        if text:
-            yield name, text
+        yield tr("Gap"), length_words(entry.gap_mm, units)
+    yield tr("When"), when_words(entry.made_at)
+    named = ((tr("Who"), entry.welder), (tr("Machine"), entry.machine), (tr("Lot"), entry.material_lot))
+    yield from (line for line in named if line[1])
     for name, value in ordered_settings(entry.settings):
         yield label(name), setting_words(name, value, entry, kinds, units)

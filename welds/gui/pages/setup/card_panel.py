@@ -15,6 +15,7 @@ from welds.gui.widgets.caution_fold import CautionFold
 from welds.gui.widgets.drawing_view import DrawingView
 from welds.gui.widgets.figure_strip import FigureStrip
 from welds.gui.widgets.figure_tile import FigureTile
+from welds.gui.widgets.head_bar import HeadBar
 from welds.gui.widgets.line_sheet import LineSheet
 from welds.gui.widgets.notice_bar import NoticeBar
 from welds.gui.widgets.packed_columns import PackedColumns
@@ -23,6 +24,7 @@ from welds.gui.widgets.refusal_bar import RefusalBar
 from welds.gui.widgets.setting_row import SettingGroup
 from welds.gui.widgets.side_area import SideArea
 from welds.gui.widgets.texts import label, set_property, set_text
+from welds.language import tr
 
 SCROLLBAR_PX = 20
 """Room right of the sheets, so that everything ends on one line whether there is a scroll bar or not."""
@@ -65,7 +67,7 @@ class CardPanel(QWidget):
         layout.addLayout(row)
         layout.addWidget(self._scroll(), 1)
         layout.addStretch(0)
-        self._notice = label(NOTICE, "small", wrap=True, parent=self)
+        self._notice = label(tr(NOTICE), "small", wrap=True, parent=self)
         row = QHBoxLayout()
         row.setContentsMargins(0, 0, SCROLLBAR_PX, 0)
         row.addWidget(self._notice)
@@ -150,16 +152,15 @@ class CardPanel(QWidget):
         )
         self.find_fault.clicked.connect(self.fault_wanted)
         self.find_fault.setEnabled(False)
-        words = QVBoxLayout()
-        words.setSpacing(0)
-        words.addWidget(self._title)
-        words.addWidget(self._subtitle)
+        words = QWidget(self)
+        lines = QVBoxLayout(words)
+        lines.setContentsMargins(0, 0, 0, 0)
+        lines.setSpacing(0)
+        lines.addWidget(self._title)
+        lines.addWidget(self._subtitle)
         row = QHBoxLayout()
         row.setContentsMargins(0, 0, SCROLLBAR_PX, 0)
-        row.addLayout(words, 1)
-        row.addWidget(self.find_fault, 0, Qt.AlignmentFlag.AlignTop)
-        row.addWidget(self.log_weld, 0, Qt.AlignmentFlag.AlignTop)
-        row.addWidget(self.state, 0, Qt.AlignmentFlag.AlignTop)
+        row.addWidget(HeadBar(words, (self.find_fault, self.log_weld, self.state), parent=self))
         return row
 
     def _scroll(self) -> QWidget:

@@ -8,10 +8,11 @@ from welds.advice.request import Joint, Process
 from welds.errors import InputError, NotCoveredError, WeldsError
 from welds.gui.engine import Engine, Fields
 from welds.quantities.units import Units
+from welds.report.wording import joint_name, process_name
 
 STEP_RATIO = 1.12
 STEPS = 24
-_MILLIMETRES = re.compile(r"([\d.]+) mm\b")
+_MILLIMETRES = re.compile(r"([\d.,]+) mm\b")
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +47,7 @@ def _candidates(engine: Engine, fields: Fields, units: Units, hint: str) -> Iter
     hinted = _MILLIMETRES.match(hint)
     thickness_mm = _thickness_mm(engine, fields)
     if hinted and thickness_mm is not None:
-        yield _thickness(engine, float(hinted[1]), units)
+        yield _thickness(engine, float(hinted[1].replace(",", ".")), units)
         for step in range(1, STEPS):
             for ratio in (STEP_RATIO**step, STEP_RATIO**-step):
                 yield _thickness(engine, thickness_mm * ratio, units)
@@ -54,14 +55,14 @@ def _candidates(engine: Engine, fields: Fields, units: Units, hint: str) -> Iter
         yield Nearest("PA", {"position": "PA"})
     for joint in Joint:
         if joint != fields.get("joint"):
-            yield Nearest(joint.replace("-", " "), {"joint": joint})
+            yield Nearest(joint_name(joint), {"joint": joint})
     yield from _other_processes(fields)
 
 
 def _other_processes(fields: Fields) -> Iterator[Nearest]:
     for process in Process:
         if process != fields.get("process"):
-            yield Nearest(process.upper(), {"process": process})
+            yield Nearest(process_name(process), {"process": process})
 
 
 def _thickness(engine: Engine, thickness_mm: float, units: Units) -> Nearest:

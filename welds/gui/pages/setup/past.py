@@ -13,6 +13,7 @@ from welds.gui.pages.log import words
 from welds.gui.pages.log.desk import LogDesk
 from welds.gui.pages.setup.presenter import SetupPresenter
 from welds.gui.past_welds import PastWelds
+from welds.language import tr
 from welds.logbook.entry import Entry
 from welds.reference.metals import find_metal
 
@@ -156,15 +157,28 @@ def _summary(learned: Learned | None) -> str:
     """Return how many welds spoke and how sure it is, in one sentence."""
     if learned is None:
         return ""
-    spoke = "1 past weld speaks" if learned.welds == 1 else f"{learned.welds} past welds speak"
+    spoke = (
+        tr("1 past weld speaks")
+        if learned.welds == 1
+        else tr("{welds} past welds speak", welds=learned.welds)
+    )
     change = round(100.0 * (learned.factor - 1.0))
     side = (
-        "as the tables say"
+        tr("as the tables say")
         if change == 0
-        else f"{abs(change)} % {'above' if change > 0 else 'below'} the tables"
+        else tr("{percent} % above the tables", percent=change)
+        if change > 0
+        else tr("{percent} % below the tables", percent=-change)
     )
     band = learned.band
-    return (
-        f"{spoke}, {learned.alike} on this kind of joint. This bench runs {side}: {learned.sureness_words}."
-        f" Nine in ten that the right start lies between {band.low:.0f} and {band.high:.0f} {band.unit}."
+    return tr(
+        "{spoke}, {alike} on this kind of joint. This bench runs {side}: {sureness}."
+        " Nine in ten that the right start lies between {low:.0f} and {high:.0f} {unit}.",
+        spoke=spoke,
+        alike=learned.alike,
+        side=side,
+        sureness=learned.sureness_words,
+        low=band.low,
+        high=band.high,
+        unit=band.unit,
     )

@@ -9,6 +9,7 @@ from welds.gui.colours import Colours
 from welds.gui.pages.setup.past import PastFace
 from welds.gui.widgets.texts import clear_layout, label, set_text
 from welds.gui.widgets.tick_box import TickBox
+from welds.language import tr
 from welds.quantities.band import Band
 
 BAR_PX = 10
@@ -160,4 +161,10 @@ class PastStrip(QFrame):
 
 
 def _figures(band: Band) -> str:
-    return f"{band.start:.0f} {band.unit} ({band.low:.0f} to {band.high:.0f})"
+    return tr(
+        "{start:.0f} {unit} ({low:.0f} to {high:.0f})",
+        start=band.start,
+        unit=band.unit,
+        low=band.low,
+        high=band.high,
+    )

@@ -241,7 +241,7 @@ class RequestPanel(QWidget):
 
 
 def _buddy(words: str, widget: QWidget, *, is_above: bool = False) -> QLabel:
-    named = label(words, "soft")
+    named = label(words, "soft", wrap=is_above)
     named.setBuddy(widget.focusProxy() or widget)
     if not is_above:
         named.setMinimumHeight(36)

@@ -5,6 +5,7 @@ from collections.abc import Callable
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
+from welds import language
 from welds.bench.templates import starting_bench, templates
 from welds.errors import WeldsError
 from welds.gui.pages.setup.presenter import SetupPresenter
@@ -12,11 +13,17 @@ from welds.gui.pages.welcome.dialog import Start, WelcomeDialog
 
 
 def open_welcome(
-    window: QWidget, setup: SetupPresenter, open_demo: Callable[[], object], say: Callable[[str], object]
+    window: QWidget,
+    setup: SetupPresenter,
+    open_demo: Callable[[], object],
+    choose_language: Callable[[str], object],
+    say: Callable[[str], object],
 ) -> None:
-    """Ask, then set units and bench; a bench that is there already is left alone."""
+    """Ask, then set language, units and bench; a bench that is there already is left alone."""
 
     def begin(start: Start) -> None:
+        if start.language != language.code():
+            choose_language(start.language)
         setup.set_units(start.units)
         bench = setup.engine.bench
         if start.machines and bench is not None and not bench.kept.text:
