@@ -38,7 +38,7 @@ REQUEST = {
 VALUES = {
     **REQUEST,
     "units": ("metric", "inch", "imperial"),
-    "lang": ("en", "xx"),
+    "lang": ("en", "de", "es", "xx"),
     "bench": ("bench.yaml", "torn.yaml", "job.yaml", "yard.db", "empty", "nowhere.yaml"),
     "log": ("yard.db", "new.db", "shopping.txt", "folder", "mysql://x", "postgresql://127.0.0.1:1/none"),
     "current": ("90", "90 A", "0", "-5", "1e9", "1e400", "nan", "90 V"),
