@@ -58,6 +58,13 @@ class NotCoveredError(WeldsError):
         super().__init__(f"{asked}: {reason}{hint}")
 
 
+class StoppedError(WeldsError):
+    """Long work was stopped because the person wanted it; it is as if it had never begun."""
+
+    def __init__(self) -> None:
+        super().__init__(tr("stopped; nothing was changed"))
+
+
 class OutsideValidityError(WeldsError):
     """A formula was asked beyond the range its source states."""
 

@@ -38,7 +38,8 @@ def check_file(place: Place) -> None:
                 else tr("the log is missing, but backups are there (newest: {name})", name=newest.name)
             )
             raise LogbookUnavailableError(place.name, problem, (RESTORE, CHOOSE))
-    elif start != MAGIC:
+    elif start != MAGIC and not path.with_name(f"{path.name}-journal").exists():
+        # A new log whose first write was cut off has a journal beside it, by which SQLite takes it back.
         raise LogbookUnavailableError(place.name, tr("the file is not a log"), _instead(place))
 
 

@@ -1,11 +1,11 @@
 """Bringing entries in from a file: looked at row by row first, then all of them or none."""
 
 import uuid
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 from sqlalchemy import Connection, or_, select
 
@@ -17,10 +17,13 @@ from welds.logbook.entry_table import BATCH
 from welds.logbook.fields import read_entry
 from welds.logbook.json_file import read_json
 from welds.logbook.logbook import Logbook
+from welds.logbook.progress import Progress, Stage
 from welds.logbook.rows import fingerprint
 from welds.logbook.schema import entries
 from welds.quantities.units import Units
 from welds.reference.tables import Tables
+
+T = TypeVar("T")
 
 LARGEST_BYTES = 50_000_000
 """Some 120,000 welds: every row is held, in ten times the memory, until the person has agreed."""
@@ -60,8 +63,13 @@ class Preview:
         return [row.entry for row in self.rows if row.standing is Standing.NEW and row.entry is not None]
 
 
-def preview_file(log: Logbook, file: Path, tables: Tables, units: Units | None = None) -> Preview:
-    """Read a CSV or JSON file and say what would become of each row."""
+def preview_file(
+    log: Logbook, file: Path, tables: Tables, units: Units | None = None, progress: Progress | None = None
+) -> Preview:
+    """Read a CSV or JSON file and say what would become of each row.
+
+    Raises StoppedError where `progress` is stopped meanwhile, as `accept` does.
+    """
     try:
         with file.open("rb") as opened:
             raw = opened.read(LARGEST_BYTES + 1)
@@ -79,7 +87,8 @@ def preview_file(log: Logbook, file: Path, tables: Tables, units: Units | None =
     except UnicodeDecodeError as error:
         raise InputError("import", file.name, tr("a file in UTF-8")) from error
     is_json = file.suffix.lower() == ".json" or text.lstrip()[:1] in ("{", "[")
-    return preview(log, read_json(text) if is_json else read_csv(text), tables, units)
+    rows = read_json(text) if is_json else read_csv(text)
+    return preview(log, _counted(rows, text.count("\n"), progress or Progress()), tables, units)
 
 
 def preview(
@@ -95,7 +104,14 @@ def preview(
     return Preview(tuple(_judged(row, by_uid, prints, seen) for row in read))
 
 
-def accept(log: Logbook, wanted: Preview) -> str | None:
+def _counted(rows: Iterable[T], about: int, progress: Progress) -> Iterator[T]:
+    """Pass the rows on, one a line of the file as a rule, and say how many there were."""
+    for done, row in enumerate(rows):
+        progress.at(Stage.READ, done, max(done, about))
+        yield row
+
+
+def accept(log: Logbook, wanted: Preview, progress: Progress | None = None) -> str | None:
     """Write the new entries, all or nothing; return the token that takes them out again, None for none.
 
     Raises InputError where a row is bad.
@@ -104,7 +120,7 @@ def accept(log: Logbook, wanted: Preview) -> str | None:
     if bad is not None:
         given = tr("row {row} ({reason})", row=bad.place, reason=bad.reason)
         raise InputError("import", given, tr("a file without bad rows; nothing was written"))
-    return log.add_all(wanted.new) if wanted.new else None
+    return log.add_all(wanted.new, progress) if wanted.new else None
 
 
 def _read(place: int, fields: Mapping[str, Any], tables: Tables, units: Units | None) -> Row:

@@ -23,6 +23,7 @@ from welds.logbook.entry_table import (
 from welds.logbook.fields import Reading
 from welds.logbook.outbox import Outbox
 from welds.logbook.photos import FolderPhotos, PhotoStore, ServerPhotos, add_photo, suffix_of, thumbnail
+from welds.logbook.progress import Progress, Stage
 from welds.logbook.rows import fingerprint
 from welds.logbook.schema import entries
 from welds.logbook.store import Store
@@ -117,14 +118,16 @@ class Logbook:
         self.store.write(work)
         return Receipt(kept[0], token)
 
-    def add_all(self, new: Sequence[Entry]) -> str:
+    def add_all(self, new: Sequence[Entry], progress: Progress | None = None) -> str:
         """Write many entries at once, all or nothing; return the token that takes them all out again."""
         token = str(uuid.uuid4())
+        told = progress or Progress()
 
         def work(connection: Connection) -> None:
             if is_done(connection, token):
                 return
             for start in range(0, len(new), BATCH):
+                told.at(Stage.WRITE, start, len(new))
                 insert_entries(connection, new[start : start + BATCH])
             note_change(connection, token, "import", None, [entry.uid for entry in new])
 

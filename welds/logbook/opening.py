@@ -3,23 +3,30 @@
 from datetime import date
 from pathlib import Path
 
-from welds.errors import InputError, LogbookUnavailableError
+from welds.errors import InputError, LogbookUnavailableError, WeldsError
 from welds.language import tr
 from welds.logbook import health, migrate, ring
 from welds.logbook.logbook import Logbook
-from welds.logbook.offers import OPEN_READ_ONLY
+from welds.logbook.offers import CHOOSE, GO_ON, OPEN_READ_ONLY
 from welds.logbook.places import Place, place_of
+from welds.logbook.progress import Progress, Stage
 from welds.logbook.schema import HEAD
 from welds.logbook.store import Store
 
 
 def open_logbook(
-    where: str | Place | None = None, *, read_only: bool = False, today: date | None = None
+    where: str | Place | None = None,
+    *,
+    read_only: bool = False,
+    today: date | None = None,
+    progress: Progress | None = None,
 ) -> Logbook:
     """Return the open log; a new file or an empty database becomes one.
 
     Raises LogbookUnavailableError, with what can be done, for a log that is damaged, newer than the program,
-    not a log, or out of reach. A large file is neither checked as a whole nor backed up here; see `maintain`.
+    not a log, or out of reach. Where its tables are brought up to date, `progress` hears of it and may stop
+    it: that is an error too, and the log stays as it was. A large file is neither checked as a whole nor
+    backed up here; see `maintain`.
     """
     place = where if isinstance(where, Place) else place_of(where)
     if read_only:
@@ -30,7 +37,7 @@ def open_logbook(
     store = Store(place)
     try:
         log = Logbook(store)
-        _prepare(log, today or date.today())
+        _prepare(log, today or date.today(), progress or Progress())
         _send(log)
     except BaseException:
         store.close()
@@ -46,7 +53,7 @@ def maintain(log: Logbook, today: date | None = None) -> Path | None:
     return ring.back_up_today(log.store, today or date.today())
 
 
-def _prepare(log: Logbook, today: date) -> None:
+def _prepare(log: Logbook, today: date, progress: Progress) -> None:
     store = log.store
     version = migrate.version_of(store)
     migrate.check_version(store, version)
@@ -54,14 +61,25 @@ def _prepare(log: Logbook, today: date) -> None:
     if version is not None and is_small:
         health.check_whole(store)
     if version != HEAD:
-        if version is not None:
-            ring.back_up_before(store, HEAD, today)
-        migrate.migrate(store)
+        _bring_up_to_date(store, version, today, progress)
     elif is_small:
         try:
             ring.back_up_today(store, today)
         except LogbookUnavailableError as error:
             log.notices.append(tr("no backup today: {problem}", problem=error))
+
+
+def _bring_up_to_date(store: Store, version: str | None, today: date, progress: Progress) -> None:
+    try:
+        if version is not None:
+            progress.at(Stage.UPDATE, 0, migrate.steps_from(version, is_file=store.is_file))
+            ring.back_up_before(store, HEAD, today, progress)
+        migrate.migrate(store, progress=progress)
+    except WeldsError as error:
+        if not progress.is_stopped:
+            raise
+        problem = tr("bringing it up to date was stopped; the log is as it was")
+        raise LogbookUnavailableError(store.place.name, problem, (GO_ON, CHOOSE)) from error
 
 
 def _send(log: Logbook) -> None:

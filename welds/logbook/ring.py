@@ -9,6 +9,7 @@ from welds.errors import LogbookUnavailableError
 from welds.language import tr
 from welds.logbook.offers import TRY_AGAIN
 from welds.logbook.places import Place
+from welds.logbook.progress import Progress, stoppable
 from welds.logbook.store import Store
 
 KEPT = 10
@@ -33,20 +34,20 @@ def back_up_today(store: Store, today: date) -> Path | None:
     return None if target.exists() else _back_up(store, target)
 
 
-def back_up_before(store: Store, version: str, today: date) -> Path | None:
+def back_up_before(store: Store, version: str, today: date, progress: Progress | None = None) -> Path | None:
     """Make a backup before the tables are changed."""
     if store.place.path is None:
         return None
     target = store.place.backups / f"{today.isoformat()}-before-{version}.db"
-    return None if target.exists() else _back_up(store, target)
+    return None if target.exists() else _back_up(store, target, progress)
 
 
-def _back_up(store: Store, target: Path) -> Path:
+def _back_up(store: Store, target: Path, progress: Progress | None = None) -> Path:
     part = target.with_suffix(".part")
     try:
         target.parent.mkdir(parents=True, exist_ok=True)
         part.unlink(missing_ok=True)
-        with store.engine.connect() as connection:
+        with store.engine.connect() as connection, stoppable(connection, progress or Progress()):
             # VACUUM cannot run inside a transaction: straight to the driver.
             connection.connection.cursor().execute("VACUUM INTO ?", (str(part),))
         os.replace(part, target)

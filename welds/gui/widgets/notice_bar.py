@@ -31,6 +31,11 @@ class NoticeBar(QFrame):
         """Return the sentence on show."""
         return "" if self.isHidden() else self._words.text()
 
+    def say(self, words: str) -> None:
+        """Change the sentence and leave the buttons as they are, with the keyboard where it stands."""
+        self._words.setText(words)
+        self.setAccessibleName(words)
+
     def show_notice(self, words: str, offers: Sequence[Offer] = (), panel: str = "") -> None:
         """Show a sentence and its buttons, the first as the usual one; nothing for an empty sentence."""
         if panel:
@@ -39,8 +44,7 @@ class NoticeBar(QFrame):
             button.hide()
             button.deleteLater()
         self.buttons = {}
-        self._words.setText(words)
-        self.setAccessibleName(words)
+        self.say(words)
         for place, (name, said) in enumerate(offers):
             button = QPushButton(said, self)
             button.setProperty("kind", "" if place else "main")

@@ -1,6 +1,7 @@
 """The one open log of the window: opened when first needed, read and written off the window's thread."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -15,7 +16,9 @@ from welds.logbook.places import Place, place_of
 if TYPE_CHECKING:
     from welds.logbook.fields import Reading
     from welds.logbook.logbook import Logbook, Receipt
+    from welds.logbook.progress import Progress, Step
 
+LongWork = Callable[["Logbook", "Progress"], Any]
 Tell = Callable[[WeldsError], None]
 
 AGAIN_MS, LONGEST_MS = 15_000, 240_000
@@ -31,6 +34,8 @@ class LogDesk(QObject):
     changed = Signal()
     trouble_changed = Signal(object)
     opened = Signal()
+    at_work_changed = Signal(object)
+    _told = Signal(object)
 
     def __init__(
         self, jobs: Jobs, draft_jobs: Jobs, address: str = "", parent: QObject | None = None
@@ -43,6 +48,9 @@ class LogDesk(QObject):
         self._is_read_only = False
         self.trouble: LogbookUnavailableError | None = None
         self.remarks: tuple[str, ...] = ()
+        self.at_work: Step | None = None
+        self._progress: Progress | None = None
+        self._told.connect(self._on_told)
         self._again = QTimer(self, singleShot=True, interval=AGAIN_MS)
         self._again.timeout.connect(self._on_again_due)
 
@@ -73,6 +81,20 @@ class LogDesk(QObject):
                 self._on_refused(error, refused)
 
         self._jobs.submit(lambda: work(self._opened()), done, failed, key)
+
+    def ask_long(self, work: "LongWork", done: Callable[[Any], None], refused: Tell) -> None:
+        """Read from the log as `ask` does, with work that says how far it is and may be stopped."""
+        self.ask(self._telling(work), done, refused=refused)
+
+    def write_long(self, work: "LongWork", done: Callable[[Any], None], refused: Tell) -> None:
+        """Change the log as `write` does, with work that says how far it is and may be stopped."""
+        self.write(self._telling(work), done, refused)
+
+    def stop_work(self) -> None:
+        """Stop what is at work and says how far it is, as if it had never begun."""
+        progress = self._progress
+        if progress is not None:
+            progress.stop()
 
     def write(self, work: "Callable[[Logbook], Any]", done: Callable[[Any], None], refused: Tell) -> None:
         """Change the log; `refused` hears of whatever kept it from being done."""
@@ -184,12 +206,33 @@ class LogDesk(QObject):
         self._jobs.wait()
 
     def close(self) -> None:
-        """Finish what was begun and let go of the log."""
+        """Finish what was begun, but for long work of which nothing is lost, and let go of the log."""
         self._again.stop()
+        progress = self._progress
+        if progress is not None and not progress.is_writing:
+            progress.stop()
         self.wait()
         self._close()
 
     # ------------------------------------------------------------------------- on the log's own thread
+
+    def _telling(self, work: "LongWork") -> "Callable[[Logbook], Any]":
+        def run(log: "Logbook") -> object:
+            with self._working() as progress:
+                return work(log, progress)
+
+        return run
+
+    @contextmanager
+    def _working(self) -> "Iterator[Progress]":
+        from welds.logbook.progress import Progress
+
+        self._progress = Progress(self._told.emit)
+        try:
+            yield self._progress
+        finally:
+            self._progress = None
+            self._told.emit(None)
 
     def _opened(self) -> "Logbook":
         if self._closed_by is not None:
@@ -198,7 +241,8 @@ class LogDesk(QObject):
             from welds.logbook.opening import open_logbook
 
             try:
-                self._log = open_logbook(self.place, read_only=self._is_read_only)
+                with self._working() as progress:
+                    self._log = open_logbook(self.place, read_only=self._is_read_only, progress=progress)
                 self.remarks = tuple(self._log.notices)
                 self.opened.emit()
             except InputError as error:
@@ -219,6 +263,11 @@ class LogDesk(QObject):
             self._log = None
 
     # --------------------------------------------------------------------------- on the window's thread
+
+    def _on_told(self, step: "Step | None") -> None:
+        if step != self.at_work:
+            self.at_work = step
+            self.at_work_changed.emit(step)
 
     def _on_opened(self, log: "Logbook") -> None:
         self._set_trouble(None)

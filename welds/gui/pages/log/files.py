@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal
 
-from welds.errors import LogbookUnavailableError, WeldsError
+from welds.errors import LogbookUnavailableError, StoppedError, WeldsError
 from welds.gui.engine import Engine
 from welds.gui.pages.log.desk import LogDesk
 from welds.gui.prompts import Prompts
@@ -18,15 +18,18 @@ from welds.quantities.units import Units
 if TYPE_CHECKING:
     from welds.logbook.importing import Preview
     from welds.logbook.logbook import Logbook
+    from welds.logbook.progress import Progress
 
 Work = Callable[["Logbook"], Any]
 Done = Callable[[Any], None]
 AGAIN, READ_ONLY, RESTORE_NEWEST, RESTORE, CHOOSE = "again", "read-only", "newest", "restore", "choose"
+GO_ON = "go-on"
 _OFFERS: Mapping[str, tuple[str, ...]] = {
     offers.TRY_AGAIN: (AGAIN,),
     offers.OPEN_READ_ONLY: (READ_ONLY,),
     offers.RESTORE: (RESTORE_NEWEST, RESTORE),
     offers.CHOOSE: (CHOOSE,),
+    offers.GO_ON: (GO_ON,),
 }
 
 
@@ -100,17 +103,17 @@ class LogFiles(QObject):
             return
         tables, units = self._engine.tables, self.units
 
-        def work(log: "Logbook") -> "Preview":
+        def work(log: "Logbook", progress: "Progress") -> "Preview":
             from welds.logbook.importing import preview_file
 
-            return preview_file(log, file, tables, units)
+            return preview_file(log, file, tables, units, progress)
 
         def done(preview: "Preview") -> None:
             self._preview, self._preview_file = preview, file
             self.preview_changed.emit((file.name, preview))
 
         title = self.tr("The file was not read")
-        self._try(work, done, title)
+        self._desk.ask_long(work, done, lambda error: self._tell(title, error))
 
     def accept(self) -> None:
         """Write the new rows of the preview, all or nothing."""
@@ -119,10 +122,10 @@ class LogFiles(QObject):
             return
         count = len(preview.new)
 
-        def work(log: "Logbook") -> str | None:
+        def work(log: "Logbook", progress: "Progress") -> str | None:
             from welds.logbook.importing import accept
 
-            return accept(log, preview)
+            return accept(log, preview, progress)
 
         def done(token: str | None) -> None:
             self.drop_preview()
@@ -131,7 +134,7 @@ class LogFiles(QObject):
             )
 
         title = self.tr("Nothing was imported")
-        self._desk.write(work, done, lambda error: self._prompts.tell(title, str(error)))
+        self._desk.write_long(work, done, lambda error: self._tell(title, error))
 
     def drop_preview(self) -> None:
         """Leave the preview; nothing was written."""
@@ -173,13 +176,14 @@ class LogFiles(QObject):
             RESTORE_NEWEST: self.tr("Restore {name}").format(name=newest.stem) if newest else "",
             RESTORE: self.tr("Restore a backup…"),
             CHOOSE: self.tr("Use another log…"),
+            GO_ON: self.tr("Bring it up to date"),
         }
         names = dict.fromkeys(name for offer in trouble.offers for name in _OFFERS.get(offer, ()))
         return tuple((name, said[name]) for name in names if said[name])
 
     def go(self, way: str) -> None:
         """Take one of the ways out."""
-        if way == AGAIN:
+        if way in (AGAIN, GO_ON):
             self._desk.open_again()
         elif way == READ_ONLY:
             self._desk.open_again(read_only=True)
@@ -236,3 +240,10 @@ class LogFiles(QObject):
 
     def _try(self, work: Work, done: Done, title: str) -> None:
         self._desk.ask(work, done, refused=lambda error: self._prompts.tell(title, str(error)))
+
+    def _tell(self, title: str, error: WeldsError) -> None:
+        """Say what went wrong; what the person stopped is no trouble, and said in the status line."""
+        if isinstance(error, StoppedError):
+            self.said.emit(self.tr("Stopped. Nothing was written."))
+        else:
+            self._prompts.tell(title, str(error))

@@ -1,9 +1,9 @@
 """The bars above the log: what is wrong with it, what was just done, what was begun and not logged."""
 
 from collections.abc import Mapping, Sequence
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from welds.errors import LogbookUnavailableError
@@ -11,7 +11,13 @@ from welds.gui.pages.log.entering import draft_words
 from welds.gui.pages.log.presenter import Undo
 from welds.gui.widgets.notice_bar import NoticeBar
 
-GO_ON, THROW_AWAY, UNDO, CLOSE = "go-on", "throw-away", "undo", "close"
+if TYPE_CHECKING:
+    from welds.logbook.progress import Step
+
+GO_ON, THROW_AWAY, UNDO, CLOSE, STOP = "go-on", "throw-away", "undo", "close", "stop"
+
+AT_ONCE_MS = 300
+"""What is done in less time is not worth a word."""
 
 
 class Notices(QWidget):
@@ -21,11 +27,17 @@ class Notices(QWidget):
     undo_wanted = Signal()
     draft_wanted = Signal(object)
     draft_unwanted = Signal(str)
+    stop_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.trouble = NoticeBar("refusal", self)
         self.trouble.chosen.connect(self.way_chosen)
+        self.work = NoticeBar("warn", self)
+        self.work.chosen.connect(self._on_stop_chosen)
+        self._step: Step | None = None
+        self._work_due = QTimer(self, singleShot=True, interval=AT_ONCE_MS)
+        self._work_due.timeout.connect(self._on_work_due)
         self.remarks = NoticeBar("warn", self)
         self.remarks.chosen.connect(lambda _name: self.remarks.show_notice(""))
         self.undo = NoticeBar("good", self)
@@ -36,8 +48,34 @@ class Notices(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(6)
-        for bar in (self.trouble, self.remarks, self.draft, self.undo):
+        for bar in (self.work, self.trouble, self.remarks, self.draft, self.undo):
             layout.addWidget(bar)
+
+    def show_work(self, step: "Step | None") -> None:
+        """Say how far long work on the log is, with the button that stops it; not of what is done at once."""
+        self._step = step
+        if step is None:
+            self._work_due.stop()
+            self.work.show_notice("")
+        elif self.work.isHidden():
+            if not self._work_due.isActive():
+                self._work_due.start()
+        elif self.work.buttons:  # else it has been asked to stop
+            self.work.say(self._work_words(step))
+
+    def _on_work_due(self) -> None:
+        if self._step is not None:
+            self.work.show_notice(self._work_words(self._step), ((STOP, self.tr("Stop")),))
+
+    def _work_words(self, step: "Step") -> str:
+        if step.stage == "update":
+            words = self.tr("The log is being brought up to date, {done} of {total} steps…")
+        elif step.stage == "read":
+            words = self.tr("Reading the file, {done} of about {total} rows…")
+        else:
+            words = self.tr("Writing the welds, {done} of {total}…")
+        done, total = (f"{number:,}".replace(",", " ") for number in (step.done, step.total))
+        return words.format(done=done, total=total)
 
     def show_trouble(
         self, trouble: LogbookUnavailableError | None, ways_out: Sequence[tuple[str, str]]
@@ -75,6 +113,10 @@ class Notices(QWidget):
         if others:
             words = self.tr("Begun and not logged: {what} and {count} more.").format(what=what, count=others)
         self.draft.show_notice(words, ((GO_ON, self.tr("Go on")), (THROW_AWAY, self.tr("Throw away"))))
+
+    def _on_stop_chosen(self, _name: str) -> None:
+        self.work.show_notice(self.tr("Stopping…"))
+        self.stop_wanted.emit()
 
     def _on_undo_chosen(self, name: str) -> None:
         if name == UNDO:

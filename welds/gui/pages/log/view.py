@@ -65,6 +65,7 @@ class LogView(QWidget):
         presenter.has_page = True
         self.table.entries.set_units(presenter.units)
         self._show_trouble(presenter.desk.trouble)
+        self.notices.show_work(presenter.desk.at_work)
         self._on_opened()
 
     def start(self) -> None:
@@ -144,6 +145,8 @@ class LogView(QWidget):
         entering.drafts_changed.connect(self.notices.show_drafts)
         presenter.desk.trouble_changed.connect(self._show_trouble)
         presenter.desk.opened.connect(self._on_opened)
+        presenter.desk.at_work_changed.connect(self.notices.show_work)
+        self.notices.stop_wanted.connect(presenter.desk.stop_work)
         self.add.clicked.connect(lambda: entering.log_anew(presenter.units))
         self.export.clicked.connect(files.export)
         self.bring_in.clicked.connect(files.look_into)
