@@ -5,9 +5,11 @@ The picture is worked out in a thread; painting is the window's own. Nothing her
 
 from itertools import cycle
 
+import numpy as np
 import pytest
 from PySide6.QtWidgets import QMainWindow
 
+from welds.advice.heat.picture import CELLS
 from welds.gui.engine import load_engine
 from welds.gui.pages.heat.knobs import CURRENT, TRAVEL, knobs_of
 from welds.gui.pages.heat.live import frame_of
@@ -31,7 +33,7 @@ def engine():
 
 @pytest.mark.parametrize("fields", [TANK, BRACKET, POST], ids=("butt", "unequal-tee", "mig-tee"))
 @pytest.mark.parametrize("name", [CURRENT, TRAVEL])
-def test_one_picture_with_its_figures(benchmark, engine, fields, name):
+def test_one_picture_with_its_figures(beside, engine, request, fields, name):
     """Current leaves the limits of the gauge where they are, travel moves them."""
     knobs = knobs_of(engine.card(engine.request(fields)))
     factors = cycle(STEPS)
@@ -41,7 +43,9 @@ def test_one_picture_with_its_figures(benchmark, engine, fields, name):
         value = knobs.knobs[name].card * next(factors)
         last[0] = frame_of(*knobs.with_value(name, value).asked, engine.tables, last[0])
 
-    benchmark(step)
+    points = np.linspace(-8.0, 0.0, 2 * CELLS**2)
+    row = f"bead picture, {request.node.callspec.id}"
+    beside(row, step, "np.exp of as many points", lambda: np.exp(points), 100)
     assert last[0].is_current
 
 

@@ -6,6 +6,7 @@ from time import process_time
 
 import pytest
 
+from tests.job.many import three_hundred_joints
 from tests.logbook.conftest import BAIT_TANK
 from welds.advice.equipment import Equipment, Machine
 from welds.job.brake_book import BrakeK, book_file, keep
@@ -109,13 +110,7 @@ def seconds_to_plan(job, tables, past: Callable[[], Past | None]) -> float:
 
 def test_three_hundred_joints_that_all_differ_in_under_a_second_without_and_with_a_log(job_of, tables, log):
     """Every joint after the one before: 0.5 s of one core of 2026, 0.6 s with a log."""
-    joints = []
-    for n in range(300):
-        kind = ("butt", "tee", "lap", "outside-corner")[n % 4]
-        after = f", after: [j{n - 1}]" if n else ""
-        sheet = f"thickness: {0.9 + 0.013 * n:.3f} mm, length: {50 + n}"
-        joints.append(f"  - {{id: j{n}, joint: {kind}, {sheet}{after}}}")
-    job = job_of("joints:\n" + "\n".join(joints))
+    job = job_of(three_hundred_joints())
     plan_job(job_of("joints: [{id: a, joint: tee, length: 50}]"), tables)
     without = seconds_to_plan(job, tables, lambda: None)
     learned = seconds_to_plan(job, tables, lambda: read_past(job, log, tables))

@@ -23,6 +23,7 @@ class Opening:
     """Processor time by then, which a busy machine stretches less."""
     modules_when_painted: frozenset[str]
     complaints: str
+    peak_mb: float
 
 
 def open_window(*arguments: str, through: tuple[str, ...] = (), **environment: str) -> Opening:
@@ -44,4 +45,5 @@ def open_window(*arguments: str, through: tuple[str, ...] = (), **environment: s
         seen["ready_cpu"],
         frozenset(seen["painted_modules"]),
         "\n".join(line for line in done.stderr.splitlines() if line != OFFSCREEN_ALWAYS_SAYS),
+        seen["peak_mb"],
     )
