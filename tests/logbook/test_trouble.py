@@ -56,6 +56,34 @@ def test_a_file_that_is_something_else(path):
     assert path.read_text().startswith("a shopping list")
 
 
+def half_made(path) -> bytes:
+    """Leave what a power cut leaves in the middle of a new database's first page; return its journal."""
+    with sqlite3.connect(path, isolation_level=None) as other:
+        other.execute("BEGIN IMMEDIATE")
+        other.execute("CREATE TABLE entries (number)")
+        journal = Path(f"{path}-journal").read_bytes()
+        other.execute("ROLLBACK")
+    other.close()
+    path.write_bytes(bytes(512) + b"x" * 3584)
+    magic = bytes.fromhex("d9d505f920a163d7")  # "The Rollback Journal" in SQLite's description of its files
+    return magic + bytes(4) + journal[12:]
+
+
+def test_a_new_log_cut_off_in_its_first_write_is_begun_again(path):
+    journal = half_made(path)
+    assert "not a log" in refused(path).problem
+    Path(f"{path}-journal").write_bytes(journal)
+    with open_logbook(str(path)) as log:
+        assert log.count() == 0
+
+
+def test_a_file_that_is_something_else_stays_that_with_a_journal_beside_it(path):
+    path.write_text("a shopping list\n" * 20)
+    Path(f"{path}-journal").write_text("nothing of ours")
+    assert "not a log" in refused(path).problem
+    assert path.read_text().startswith("a shopping list")
+
+
 def test_a_database_of_another_program(path):
     with sqlite3.connect(path) as other:
         other.execute("CREATE TABLE recipes (name TEXT)")
