@@ -14,8 +14,8 @@ esac
 # The first five: importing Qt at all; the others: a window.
 qt_libraries="libgl1 libegl1 libdbus-1-3 libfontconfig1 libglib2.0-0 libxcb-cursor0 libxcb-icccm4
   libxcb-keysyms1 libxcb-shape0 libxkbcommon-x11-0 libwayland-cursor0 libwayland-egl1"
-# Read PDFs back; a real X window; a log on a server; check what desktops and their stores read.
-test_tools="poppler-utils xvfb xauth postgresql desktop-file-utils appstream"
+# Read PDFs back; a real X window; a log on a server; check what desktops and their stores read; play out power cuts.
+test_tools="poppler-utils xvfb xauth postgresql desktop-file-utils appstream strace"
 
 # What an up-to-date environment has written in it: both input files, and where they and it are.
 fingerprint() {

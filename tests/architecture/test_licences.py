@@ -1,38 +1,15 @@
 """Every library that the program brings along, at any depth, has a licence whose terms we meet."""
 
 import re
-import tomllib
-from importlib.metadata import Distribution, distribution
-from pathlib import Path
+from importlib.metadata import Distribution
 
-from packaging.requirements import Requirement
-
-PYPROJECT = Path(__file__).parents[2] / "pyproject.toml"
+from tests.architecture.distributions import brought_along
 
 KNOWN = r"MIT( License|-CMU)?|0?BSD|BSD( License|[- ]3-Clause( License)?)|Apache-2\.0|PSF-2\.0|Zlib|CC0-1\.0"
 """Licences that ask for their notice only."""
 
 SEPARATE = "LGPL-3.0-only"
 """Stays a library of its own that can be replaced: see DEVELOPERS.md, Licences."""
-
-
-def brought_along() -> dict[str, Distribution]:
-    """Return the libraries of the program and of a shop's log, with all that they need here."""
-    project = tomllib.loads(PYPROJECT.read_text(encoding="utf-8"))["project"]
-    waiting = [*project["dependencies"], *project["optional-dependencies"]["shop"]]
-    found: dict[str, Distribution] = {}
-    while waiting:
-        wanted = Requirement(waiting.pop())
-        name = wanted.name.lower().replace("_", "-")
-        if name in found or (wanted.marker and not wanted.marker.evaluate({"extra": ""})):
-            continue
-        found[name] = distribution(wanted.name)
-        for text in found[name].requires or ():
-            needed = Requirement(text)
-            extras = ("", *wanted.extras)
-            if needed.marker is None or any(needed.marker.evaluate({"extra": extra}) for extra in extras):
-                waiting.append(text.partition(";")[0])
-    return found
 
 
 def licences(library: Distribution) -> list[str]:
@@ -46,7 +23,7 @@ def licences(library: Distribution) -> list[str]:
 
 
 def test_every_licence_is_one_we_can_meet():
-    libraries = brought_along()
+    libraries = {name: library for name, (library, _asked) in brought_along("shop").items()}
     assert {"numpy", "pandas", "pyside6-essentials", "psycopg-binary", "rectpack"} <= set(libraries)
     said = {name: licences(library) for name, library in libraries.items()}
     separate = {name for name, found in said.items() if SEPARATE in found}
