@@ -12,6 +12,7 @@ from welds.gui.pages.log.desk import LogDesk
 from welds.gui.pages.log.files import GO_ON, LogFiles
 from welds.gui.pages.log.notices import STOP, Notices
 from welds.logbook import migrate, progress
+from welds.logbook.archive import back_up
 from welds.logbook.exporting import export_file
 from welds.logbook.logbook import Logbook
 from welds.logbook.opening import open_logbook
@@ -182,3 +183,45 @@ def test_a_window_that_is_closed_finishes_writing(qtbot, bars, importing, gate, 
     desk.close()
     with open_logbook(str(tmp_path / "yard.db")) as log:
         assert log.count() == COUNT
+
+
+@pytest.fixture
+def full(desk_of, files_of, tables, tmp_path, gate):
+    """Return a desk with many welds, and its files, about to write one over another that is there."""
+    gate.set()
+    with open_logbook(str(tmp_path / "yard.db")) as log:
+        fill(log, tables, COUNT)
+        back_up(log, tmp_path / "whole.zip")
+    desk = desk_of(tmp_path / "yard.db")
+    files = files_of(desk)
+    (tmp_path / "there.zip").write_bytes(b"from before")
+    (tmp_path / "there.csv").write_bytes(b"from before")
+    gate.clear()
+    return desk, files
+
+
+@pytest.mark.parametrize(("kind", "write"), [("csv", LogFiles.export), ("zip", LogFiles.back_up)])
+def test_writing_a_file_is_stopped_and_the_one_before_stays(qtbot, bars, full, gate, tmp_path, kind, write):
+    _desk, files = full
+    files._prompts.save_path = tmp_path / f"there.{kind}"
+    write(files)
+    qtbot.waitUntil(lambda: "Writing the file, 0 of 1 200 welds" in bars.work.words(), timeout=PATIENCE_MS)
+    bars.work.buttons[STOP].click()
+    gate.set()
+    qtbot.waitUntil(lambda: files.heard == ["Stopped. Nothing was written."], timeout=PATIENCE_MS)
+    assert (tmp_path / f"there.{kind}").read_bytes() == b"from before"
+    assert sorted(each.name for each in tmp_path.glob("*there*")) == ["there.csv", "there.zip"]
+
+
+def test_restoring_is_stopped_and_the_log_stays(qtbot, bars, full, gate, tmp_path, monkeypatch):
+    desk, files = full
+    monkeypatch.setattr(files._prompts, "confirm", lambda *_words: True)
+    files.restore(tmp_path / "whole.zip")
+    qtbot.waitUntil(lambda: "Reading the backup, 0 of 1 200 welds" in bars.work.words(), timeout=PATIENCE_MS)
+    bars.work.buttons[STOP].click()
+    gate.set()
+    qtbot.waitUntil(lambda: files.heard == ["Stopped. Nothing was written."], timeout=PATIENCE_MS)
+    assert not list(tmp_path.glob("*replaced*"))
+    counts = []
+    desk.ask(lambda log: log.count(), counts.append)
+    qtbot.waitUntil(lambda: counts == [COUNT], timeout=PATIENCE_MS)

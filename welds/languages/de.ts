@@ -14198,6 +14198,14 @@ Das Passwort steht besser in der Passwortdatei ~/.pgpass als hier.</translation>
         <translation>Datei wird gelesen, {done} von etwa {total} Zeilen…</translation>
     </message>
     <message>
+        <source>Writing the file, {done} of {total} welds…</source>
+        <translation>Datei wird geschrieben, {done} von {total} Schweißungen…</translation>
+    </message>
+    <message>
+        <source>Reading the backup, {done} of {total} welds…</source>
+        <translation>Sicherung wird gelesen, {done} von {total} Schweißungen…</translation>
+    </message>
+    <message>
         <source>Writing the welds, {done} of {total}…</source>
         <translation>Schweißungen werden geschrieben, {done} von {total}…</translation>
     </message>

@@ -14198,6 +14198,14 @@ La contraseña está mejor guardada en el archivo de contraseñas ~/.pgpass que 
         <translation>Leyendo el archivo, {done} de unas {total} filas…</translation>
     </message>
     <message>
+        <source>Writing the file, {done} of {total} welds…</source>
+        <translation>Escribiendo el archivo, {done} de {total} soldaduras…</translation>
+    </message>
+    <message>
+        <source>Reading the backup, {done} of {total} welds…</source>
+        <translation>Leyendo la copia, {done} de {total} soldaduras…</translation>
+    </message>
+    <message>
         <source>Writing the welds, {done} of {total}…</source>
         <translation>Escribiendo las soldaduras, {done} de {total}…</translation>
     </message>

@@ -1,11 +1,11 @@
 """Bringing entries in from a file: looked at row by row first, then all of them or none."""
 
 import uuid
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import Any
 
 from sqlalchemy import Connection, or_, select
 
@@ -22,8 +22,6 @@ from welds.logbook.rows import fingerprint
 from welds.logbook.schema import entries
 from welds.quantities.units import Units
 from welds.reference.tables import Tables
-
-T = TypeVar("T")
 
 LARGEST_BYTES = 50_000_000
 """Some 120,000 welds: every row is held, in ten times the memory, until the person has agreed."""
@@ -88,7 +86,8 @@ def preview_file(
         raise InputError("import", file.name, tr("a file in UTF-8")) from error
     is_json = file.suffix.lower() == ".json" or text.lstrip()[:1] in ("{", "[")
     rows = read_json(text) if is_json else read_csv(text)
-    return preview(log, _counted(rows, text.count("\n"), progress or Progress()), tables, units)
+    told = (progress or Progress()).counted(Stage.READ, rows, text.count("\n"))
+    return preview(log, told, tables, units)
 
 
 def preview(
@@ -102,13 +101,6 @@ def preview(
     by_uid, prints = _known(log, [row.entry for row in read if row.entry is not None])
     seen: dict[str, int] = {}
     return Preview(tuple(_judged(row, by_uid, prints, seen) for row in read))
-
-
-def _counted(rows: Iterable[T], about: int, progress: Progress) -> Iterator[T]:
-    """Pass the rows on, one a line of the file as a rule, and say how many there were."""
-    for done, row in enumerate(rows):
-        progress.at(Stage.READ, done, max(done, about))
-        yield row
 
 
 def accept(log: Logbook, wanted: Preview, progress: Progress | None = None) -> str | None:

@@ -1,15 +1,18 @@
 """How far long work on the log is, told from the log's own thread; and whether the person still wants it."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from enum import StrEnum
 from threading import Event
 from time import monotonic
+from typing import TypeVar
 
 from sqlalchemy import Connection
 
 from welds.errors import StoppedError
+
+T = TypeVar("T")
 
 TELL_EVERY_S = 0.1
 LOOK_EVERY = 100_000
@@ -22,6 +25,12 @@ class Stage(StrEnum):
     UPDATE = "update"
     READ = "read"
     WRITE = "write"
+    SAVE = "save"
+    RESTORE = "restore"
+
+
+ROW_BY_ROW = frozenset({Stage.READ, Stage.SAVE, Stage.RESTORE})
+"""What tells of each row is not heard each time."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,9 +70,15 @@ class Progress:
         if self.is_stopped:
             raise StoppedError
         now = monotonic()
-        if stage is not Stage.READ or now - self._told_s >= TELL_EVERY_S:
+        if stage not in ROW_BY_ROW or now - self._told_s >= TELL_EVERY_S:
             self._stage, self._told_s = stage, now
             self._tell(Step(stage, done, total))
+
+    def counted(self, stage: Stage, rows: Iterable[T], about: int) -> Iterator[T]:
+        """Pass rows on, of which there are about so many, and say how many there were."""
+        for done, row in enumerate(rows):
+            self.at(stage, done, max(done, about))
+            yield row
 
 
 @contextmanager

@@ -25,6 +25,7 @@ from welds.logbook.logbook import Logbook
 from welds.logbook.opening import open_logbook
 from welds.logbook.photos import LARGEST_BYTES, FolderPhotos, suffix_of
 from welds.logbook.places import Place
+from welds.logbook.progress import Progress, Stage
 from welds.logbook.schema import changes, entries, saved_filters
 
 LONGEST_BYTES = 1_000_000
@@ -38,12 +39,14 @@ _NOT_WHOLE = (
 """What a damaged or invented archive makes its reader raise."""
 
 
-def restore(place: Place, file: Path) -> tuple[int, Path | None]:
+def restore(place: Place, file: Path, progress: Progress | None = None) -> tuple[int, Path | None]:
     """Make the log what the backup holds; return the number of entries and where the old log went.
 
     Takes a file of `back_up` or a dated backup of the ring. What stood in a log that is a file is not
     deleted: it is moved aside under the moment's name. A server's log is replaced in one transaction.
+    Raises StoppedError where `progress` is stopped meanwhile; the log is as it was then.
     """
+    told = progress or Progress()
     is_database = _start(file) == MAGIC
     if place.path is None:
         if is_database:
@@ -51,7 +54,7 @@ def restore(place: Place, file: Path) -> tuple[int, Path | None]:
                 "restore", file.name, tr("a file of `welds log backup`: this log is on a server")
             )
         with open_logbook(place) as log:
-            return _read(log, file), None
+            return _read(log, file, told), None
     fresh = Place(place.data / "restoring", path=place.path.with_name(f".{place.path.name}.restoring"))
     _clear(fresh)
     try:
@@ -59,7 +62,7 @@ def restore(place: Place, file: Path) -> tuple[int, Path | None]:
             _copy(file, fresh)
         with open_logbook(fresh) as log:
             log.photos = FolderPhotos(place.photos)
-            count = log.count() if is_database else _read(log, file)
+            count = log.count() if is_database else _read(log, file, told)
         return count, _swap(fresh, place)
     finally:
         _clear(fresh)
@@ -110,7 +113,7 @@ def _clear(fresh: Place) -> None:
         fresh.backups.rmdir()
 
 
-def _read(log: Logbook, file: Path) -> int:
+def _read(log: Logbook, file: Path, progress: Progress) -> int:
     wrong = InputError("restore", file.name, tr("a file of `welds log backup`, whole"))
     try:
         with zipfile.ZipFile(file) as archive:
@@ -120,7 +123,7 @@ def _read(log: Logbook, file: Path) -> int:
                 raise wrong
             for _ in _pictures(archive):
                 pass  # all of them are looked at before the first is kept
-            count = log.store.write(lambda connection: _replace(log, connection, archive, manifest))
+            count = log.store.write(lambda connection: _replace(log, connection, archive, manifest, progress))
     except OSError as error:
         raise FileUnavailableError(str(file), error.strerror or str(error)) from error
     except _NOT_WHOLE as error:
@@ -138,12 +141,16 @@ def _refuse_bombs(archive: zipfile.ZipFile, size: int) -> None:
 
 
 def _replace(
-    log: Logbook, connection: Connection, archive: zipfile.ZipFile, manifest: Mapping[str, Any]
+    log: Logbook,
+    connection: Connection,
+    archive: zipfile.ZipFile,
+    manifest: Mapping[str, Any],
+    progress: Progress,
 ) -> int:
     for table in (entries, changes, saved_filters):
         connection.execute(delete(table))
     count, batch = 0, list[Entry]()
-    for entry in _entries(archive):
+    for entry in progress.counted(Stage.RESTORE, _entries(archive), int(manifest["entries"])):
         batch.append(entry)
         count += 1
         if len(batch) == BATCH:

@@ -163,7 +163,8 @@ class LogDesk(QObject):
             from welds.logbook.restoring import restore
 
             self._close()
-            answer = restore(self.place, file)
+            with self._working() as progress:
+                answer = restore(self.place, file, progress)
             self._closed_by = None
             self._opened()
             return answer

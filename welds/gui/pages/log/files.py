@@ -1,9 +1,9 @@
 """Taking the log out, bringing entries in, backups, sheets; and the way out of trouble with the log."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
@@ -16,12 +16,11 @@ from welds.logbook.places import place_of
 from welds.quantities.units import Units
 
 if TYPE_CHECKING:
+    from welds.gui.pages.log.desk import LongWork
     from welds.logbook.importing import Preview
     from welds.logbook.logbook import Logbook
     from welds.logbook.progress import Progress
 
-Work = Callable[["Logbook"], Any]
-Done = Callable[[Any], None]
 AGAIN, READ_ONLY, RESTORE_NEWEST, RESTORE, CHOOSE = "again", "read-only", "newest", "restore", "choose"
 GO_ON = "go-on"
 _OFFERS: Mapping[str, tuple[str, ...]] = {
@@ -67,10 +66,10 @@ class LogFiles(QObject):
             return
         file, tables = path if path.suffix else path.with_suffix(".csv"), self._engine.tables
 
-        def work(log: "Logbook") -> int:
+        def work(log: "Logbook", progress: "Progress") -> int:
             from welds.logbook.exporting import export_file
 
-            return export_file(log, file, tables)
+            return export_file(log, file, tables, progress)
 
         self._do(work, self.tr("{count} welds written to {file}."), file, self.tr("The log was not exported"))
 
@@ -84,10 +83,10 @@ class LogFiles(QObject):
             return
         file = file if file.suffix else file.with_suffix(".zip")
 
-        def work(log: "Logbook") -> int:
+        def work(log: "Logbook", progress: "Progress") -> int:
             from welds.logbook.archive import back_up
 
-            return back_up(log, file)
+            return back_up(log, file, progress)
 
         said = self.tr("{count} welds with their pictures are backed up in {file}.")
         self._do(work, said, file, self.tr("The backup was not made"))
@@ -165,7 +164,7 @@ class LogFiles(QObject):
             self.said.emit(said)
 
         title = self.tr("The backup was not restored")
-        self._desk.restore(file, done, lambda error: self._prompts.tell(title, str(error)))
+        self._desk.restore(file, done, lambda error: self._tell(title, error))
 
     def ways_out(self, trouble: LogbookUnavailableError) -> tuple[tuple[str, str], ...]:
         """Return what can be done about it, as (name, words on the button)."""
@@ -235,11 +234,12 @@ class LogFiles(QObject):
 
         return next(iter(backups_of(self._desk.place)), None)
 
-    def _do(self, work: Work, said: str, file: Path, title: str) -> None:
-        self._try(work, lambda count: self.said.emit(said.format(count=count, file=file)), title)
-
-    def _try(self, work: Work, done: Done, title: str) -> None:
-        self._desk.ask(work, done, refused=lambda error: self._prompts.tell(title, str(error)))
+    def _do(self, work: "LongWork", said: str, file: Path, title: str) -> None:
+        self._desk.ask_long(
+            work,
+            lambda count: self.said.emit(said.format(count=count, file=file)),
+            lambda error: self._tell(title, error),
+        )
 
     def _tell(self, title: str, error: WeldsError) -> None:
         """Say what went wrong; what the person stopped is no trouble, and said in the status line."""

@@ -72,6 +72,10 @@ class Notices(QWidget):
             words = self.tr("The log is being brought up to date, {done} of {total} steps…")
         elif step.stage == "read":
             words = self.tr("Reading the file, {done} of about {total} rows…")
+        elif step.stage == "save":
+            words = self.tr("Writing the file, {done} of {total} welds…")
+        elif step.stage == "restore":
+            words = self.tr("Reading the backup, {done} of {total} welds…")
         else:
             words = self.tr("Writing the welds, {done} of {total}…")
         done, total = (f"{number:,}".replace(",", " ") for number in (step.done, step.total))
