@@ -5,7 +5,8 @@ import json
 import os
 import zipfile
 import zlib
-from collections.abc import Iterator, Mapping
+from collections.abc import Generator, Iterator, Mapping
+from contextlib import closing
 from datetime import datetime
 from pathlib import Path
 from typing import Any
@@ -150,12 +151,13 @@ def _replace(
     for table in (entries, changes, saved_filters):
         connection.execute(delete(table))
     count, batch = 0, list[Entry]()
-    for entry in progress.counted(Stage.RESTORE, _entries(archive), int(manifest["entries"])):
-        batch.append(entry)
-        count += 1
-        if len(batch) == BATCH:
-            _insert(connection, batch)
-            batch.clear()
+    with closing(_entries(archive)) as found:
+        for entry in progress.counted(Stage.RESTORE, found, int(manifest["entries"])):
+            batch.append(entry)
+            count += 1
+            if len(batch) == BATCH:
+                _insert(connection, batch)
+                batch.clear()
     if batch:
         _insert(connection, batch)
     if count != manifest["entries"]:
@@ -188,7 +190,7 @@ def _pictures(archive: zipfile.ZipFile) -> Iterator[tuple[bytes, str]]:
             yield content, suffix_of(content, name)
 
 
-def _entries(archive: zipfile.ZipFile) -> Iterator[Entry]:
+def _entries(archive: zipfile.ZipFile) -> Generator[Entry, None, None]:
     with archive.open(ENTRIES) as lines:
         while line := lines.readline(LONGEST_BYTES + 1):
             if len(line) > LONGEST_BYTES:
