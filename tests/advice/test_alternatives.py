@@ -27,9 +27,11 @@ def test_gases_beside_argon(tables):
     """Helium and its mixes on aluminium; on steel by MIG carbon dioxide and other mixes, argon on neither."""
     aluminium = card(tables, TIG, "5052", 2.0)["shielding_gas"]
     assert aluminium.text == "argon"
+    assert "inert gas only" in words(aluminium)
     assert [each.text for each in aluminium.alternatives][-1] == "helium"
     steel = card(tables, MIG, "low-carbon", 2.0)["shielding_gas"]
     assert "C1" in others(steel)
+    assert "inert gas only" not in words(steel)
     for setting in (aluminium, steel):
         names = [setting.text, *(each.text for each in setting.alternatives)]
         assert len(set(names)) == len(names) <= 5
@@ -62,7 +64,15 @@ def test_a_rod_from_the_shelf_has_the_usual_one_beside_it(tables):
 
 @pytest.mark.parametrize(
     ("thickness", "sheet"),
-    [(1.0, "1.2 mm"), (1.1, "1.6 mm"), (2.0, "3.2 mm"), (2.9, "3.2 mm"), (2.95, "4.8 mm"), (4.4, "6.4 mm")],
+    [
+        (1.0, "1.2 mm"),
+        (1.1, "1.6 mm"),
+        (2.0, "3.2 mm"),
+        (2.9, "3.2 mm"),
+        (2.95, "4.8 mm"),
+        (4.4, "6.4 mm"),
+        (6.4, "9.5 mm"),
+    ],
 )
 def test_the_pedal_s_top_is_that_of_the_next_usual_sheet(tables, thickness, sheet):
     """0.8, 1.2, 1.6, 3.2, 4.8, 6.4 mm: the first that is more than a tenth thicker."""

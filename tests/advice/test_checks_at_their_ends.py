@@ -201,6 +201,8 @@ def test_refused_below_six_tenths_of_the_least_current(tables):
 def test_reach_ends_where_the_machine_does(tables, top, ok):
     found = check(card(tables, machine=replace(SET, current_max_a=amps(tables) + top)), "reach")
     assert found.ok is ok
+    found = check(card(tables, machine=replace(SET, current_min_a=amps(tables) - top)), "reach")
+    assert found.ok is ok
 
 
 @pytest.mark.parametrize(
@@ -232,6 +234,7 @@ def test_plate_without_hot_start_wants_a_tab(tables, thickness, is_said):
     plate = replace(SHEET, thickness_mm=thickness)
     found = check(card(tables, plate, replace(SET, has_hot_start=False, current_max_a=400.0)), "start")
     assert (found is not None) is is_said
+    assert found is None or found.ok
 
 
 @pytest.mark.parametrize(

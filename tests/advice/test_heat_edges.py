@@ -151,6 +151,18 @@ def test_the_pictures_frame_is_the_plate_and_the_pool(bead):
     assert section(found, 50).temperature_c.max() == pytest.approx(across.temperature_c.max(), rel=0.02)
 
 
+def test_the_error_is_that_of_the_heat(bead):
+    """A fifth less and a fifth more heat: the ends of width and depth."""
+    found = bead()
+    assert found.error == 0.20
+    less, more = (found.model.with_heat(share) for share in (0.8, 1.2))
+    for ends, of in (
+        (found.width_mm, lambda model: model.width_mm(90.0, 0.0)),
+        (found.depth_mm, lambda model: model.depth_mm(90.0)),
+    ):
+        assert (ends.low, ends.high) == pytest.approx((of(less), of(more)))
+
+
 @pytest.mark.parametrize(
     ("thickness", "amps", "half"), [(2.0, 5.0, 4.0), (8.0, 5.0, 12.0), (40.0, 5.0, 40.0), (2.0, 90.0, None)]
 )
