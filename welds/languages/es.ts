@@ -5,7 +5,7 @@
     <name></name>
     <message>
         <source>{fault} seen: {remedy}</source>
-        <translation>visto: {fault}: {remedy}</translation>
+        <translation>defecto visto ({fault}): {remedy}</translation>
     </message>
     <message>
         <source>Advice, not a procedure: local codes, the equipment&apos;s and the vehicle&apos;s own manuals and your own test pieces come first. Anything whose failure can hurt someone belongs to a qualified welder.</source>
@@ -381,7 +381,7 @@
     </message>
     <message>
         <source>the plate of {name} says nothing above {top:g} A</source>
-        <translation>la placa de {name} no dice nada por encima de {top:g} A</translation>
+        <translation>la placa de características de {name} no dice nada por encima de {top:g} A</translation>
     </message>
     <message>
         <source>{minutes:.1f} minutes of arc in ten at {amps:.0f} A</source>
@@ -501,7 +501,7 @@
     </message>
     <message>
         <source>warm the parts, {most:g} degC at most</source>
-        <translation>calentar las piezas, {most:g} degC como máximo</translation>
+        <translation>calentar las piezas, {most:g} °C como máximo</translation>
     </message>
     <message>
         <source>preheat within what the metal and its code allow</source>
@@ -665,7 +665,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>ninguna</translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>copper bar</source>
@@ -701,7 +701,7 @@
     </message>
     <message>
         <source>thin butt: a removable bar stops the root falling out</source>
-        <translation>a tope fino: una pletina removible evita que se caiga la raíz</translation>
+        <translation>a tope fino: una pletina desmontable evita que se caiga la raíz</translation>
     </message>
     <message>
         <source>with a tight fit and a light pedal</source>
@@ -733,7 +733,7 @@
     </message>
     <message>
         <source>with the lens two sizes larger: more cover, same flow</source>
-        <translation>con difusor, dos tamaños mayor: más cobertura, mismo caudal</translation>
+        <translation>con difusor, dos tamaños más: más cobertura, mismo caudal</translation>
     </message>
     <message>
         <source>one size smaller reaches into the joint</source>
@@ -797,7 +797,7 @@
     </message>
     <message>
         <source>not for service above {hottest:g} degC</source>
-        <translation>no para servicio por encima de {hottest:g} degC</translation>
+        <translation>no para servicio por encima de {hottest:g} °C</translation>
     </message>
     <message>
         <source>it is for {use}</source>
@@ -993,7 +993,7 @@
     </message>
     <message>
         <source>titanium: until it is below {safe:g} degC, with a trailing shield</source>
-        <translation>titanio: hasta que esté por debajo de {safe:g} degC, con protección de arrastre</translation>
+        <translation>titanio: hasta que esté por debajo de {safe:g} °C, con protección de arrastre</translation>
     </message>
     <message>
         <source>clears air from the torch before the arc</source>
@@ -1005,15 +1005,15 @@
     </message>
     <message>
         <source>no row for this metal at this thickness: dry the joint and warm it to the hand</source>
-        <translation>ninguna fila para este metal con este espesor: secar la unión y templarla al tacto de la mano</translation>
+        <translation>ninguna fila para este metal con este espesor: secar la unión y calentarla hasta sentirla tibia con la mano</translation>
     </message>
     <message>
         <source>none needed; if you warm it, not above {ceiling:g} degC</source>
-        <translation>no hace falta; si se calienta, no por encima de {ceiling:g} degC</translation>
+        <translation>no hace falta; si se calienta, no por encima de {ceiling:g} °C</translation>
     </message>
     <message>
         <source>the other metal stands {ceiling:g} degC at most: warm this side only</source>
-        <translation>el otro metal aguanta {ceiling:g} degC como máximo: calentar solo este lado</translation>
+        <translation>el otro metal aguanta {ceiling:g} °C como máximo: calentar solo este lado</translation>
     </message>
     <message>
         <source>off</source>
@@ -1129,15 +1129,15 @@
     </message>
     <message>
         <source>30 to 45 deg cone, small flat</source>
-        <translation>cono de 30 a 45 deg, plano pequeño</translation>
+        <translation>cono de 30 a 45 grados, plano pequeño</translation>
     </message>
     <message>
         <source>20 to 30 deg cone, small flat</source>
-        <translation>cono de 20 a 30 deg, plano pequeño</translation>
+        <translation>cono de 20 a 30 grados, plano pequeño</translation>
     </message>
     <message>
         <source>{angle:.0f} deg cone, {flat:g} mm flat</source>
-        <translation>cono de {angle:.0f} deg, plano de {flat:g} mm</translation>
+        <translation>cono de {angle:.0f} grados, plano de {flat:g} mm</translation>
     </message>
     <message>
         <source>a blunted point keeps its shape on a square wave; a large ball wanders and is for pure tungsten</source>
@@ -1357,11 +1357,11 @@
     </message>
     <message>
         <source>{text}, this weld takes {needed:.0f}: refill first</source>
-        <translation>{text}, esta soldadura necesita {needed:.0f}: rellenar antes</translation>
+        <translation>{text}, esta soldadura necesita {needed:.0f}: rellenar antes la botella</translation>
     </message>
     <message>
         <source>{text}: get it refilled</source>
-        <translation>{text}: hacer rellenar</translation>
+        <translation>{text}: llevar la botella a rellenar</translation>
     </message>
     <message>
         <source>torch parts</source>
@@ -1405,7 +1405,7 @@
     </message>
     <message>
         <source>the shelf serves</source>
-        <translation>el estante alcanza</translation>
+        <translation>lo del estante basta</translation>
     </message>
     <message>
         <source>better, when you buy: {items}</source>
@@ -1441,7 +1441,7 @@
     </message>
     <message>
         <source>who wires it goes by the local electrical code and the machine&apos;s own plate</source>
-        <translation>quien hace la instalación sigue el reglamento eléctrico local y la placa de la propia máquina</translation>
+        <translation>quien hace la instalación sigue el reglamento eléctrico local y la placa de características de la propia máquina</translation>
     </message>
     <message>
         <source>{share} {plate:g} as entered</source>
@@ -1817,7 +1817,7 @@
     </message>
     <message>
         <source>nothing</source>
-        <translation>nada</translation>
+        <translation>(vacío)</translation>
     </message>
     <message>
         <source>one value, as in {option}=VALUE</source>
@@ -2159,7 +2159,7 @@ Adaptarlo a las placas de características y al estante propios, luego: welds be
     </message>
     <message>
         <source>how the chart comes out</source>
-        <translation>cómo sale la lámina</translation>
+        <translation>cómo sale la tabla de pared</translation>
     </message>
     <message>
         <source>one line a cell, metric</source>
@@ -2247,7 +2247,7 @@ Adaptarlo a las placas de características y al estante propios, luego: welds be
     </message>
     <message>
         <source>no faults found</source>
-        <translation>no se encontraron defectos</translation>
+        <translation>no se encontraron errores</translation>
     </message>
     <message>
         <source>how the plan comes out</source>
@@ -2659,7 +2659,7 @@ Adaptarlo a las placas de características y al estante propios, luego: welds be
     </message>
     <message>
         <source>a wall chart for one metal and process</source>
-        <translation>una lámina de pared para un metal y un proceso</translation>
+        <translation>una tabla de pared para un metal y un proceso</translation>
     </message>
     <message>
         <source>what given settings melt in a joint: width, depth, burn-through, cooling</source>
@@ -2987,7 +2987,7 @@ Adaptarlo a las placas de características y al estante propios, luego: welds be
     </message>
     <message>
         <source>Next gauge mark</source>
-        <translation>Marca de galga siguiente</translation>
+        <translation>Marca de calibre siguiente</translation>
     </message>
     <message>
         <source>Down in the metal field</source>
@@ -3151,7 +3151,7 @@ Adaptarlo a las placas de características y al estante propios, luego: welds be
     </message>
     <message>
         <source>to lower sheet</source>
-        <translation>a chapa inferior</translation>
+        <translation>a la chapa inferior</translation>
     </message>
     <message>
         <source>at the edge</source>
@@ -3159,11 +3159,11 @@ Adaptarlo a las placas de características y al estante propios, luego: welds be
     </message>
     <message>
         <source>halfway</source>
-        <translation>a la mitad</translation>
+        <translation>bisectriz</translation>
     </message>
     <message>
         <source>{angle}° off halfway</source>
-        <translation>{angle}° desde la mitad</translation>
+        <translation>{angle}° desde la bisectriz</translation>
     </message>
     <message>
         <source>Leans so that the thicker side gets more of the heat.</source>
@@ -3235,11 +3235,11 @@ Adaptarlo a las placas de características y al estante propios, luego: welds be
     </message>
     <message>
         <source>PC, on a wall, level</source>
-        <translation>PC, en pared, horizontal</translation>
+        <translation>PC, cornisa</translation>
     </message>
     <message>
         <source>PD, overhead corner</source>
-        <translation>PD, rincón bajo techo</translation>
+        <translation>PD, en ángulo bajo techo</translation>
     </message>
     <message>
         <source>PE, overhead</source>
@@ -3310,7 +3310,7 @@ Impreso: leído en el propio documento. Citado: leído donde otro documento lo c
     <message>
         <source>HOW GOOD IT IS
 The starting current lies within 4 % of the schedule rows at the median and within 13 % for nine in ten; a document left out and predicted from the others, within 6 and 17 %. Many MIG rows for thin sheet are from memory. The heat picture carries its own error as a band. The method, its assumptions and all scores stand in DEVELOPERS.md.</source>
-        <translation>QUÉ TAN BUENO ES
+        <translation>QUÉ FIABILIDAD TIENE
 La corriente de inicio queda dentro de un 4 % de las filas de las tablas en la mediana y dentro de un 13 % en nueve de cada diez; un documento dejado fuera y predicho con los demás, dentro de un 6 y un 17 %. Muchas filas MIG/MAG para chapa fina son de memoria. La imagen térmica lleva su propio error como franja. El método, sus supuestos y todos los resultados están en DEVELOPERS.md.</translation>
     </message>
     <message>
@@ -3385,11 +3385,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>worked well</source>
-        <translation>funcionó bien</translation>
+        <translation>muy bien</translation>
     </message>
     <message>
         <source>worked</source>
-        <translation>funcionó</translation>
+        <translation>bien</translation>
     </message>
     <message>
         <source>failed</source>
@@ -3433,7 +3433,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>seen from above; ring: the arc&apos;s spot</source>
-        <translation>visto desde arriba; anillo: la mancha del arco</translation>
+        <translation>desde arriba; anillo: el arco</translation>
     </message>
     <message>
         <source>pool {length}</source>
@@ -3701,7 +3701,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>HOW GOOD IT IS</source>
-        <translation>QUÉ TAN BUENO ES</translation>
+        <translation>QUÉ FIABILIDAD TIENE</translation>
     </message>
     <message>
         <source>- Error: {error:.0%} in the heat is typical. Two in three of 108 printed butts lie this near. The dotted lines and the smeared borders of the gauge show it.</source>
@@ -3973,11 +3973,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>1 past weld speaks</source>
-        <translation>Habla 1 soldadura anterior</translation>
+        <translation>Cuenta 1 soldadura anterior</translation>
     </message>
     <message>
         <source>{welds} past welds speak</source>
-        <translation>Hablan {welds} soldaduras anteriores</translation>
+        <translation>Cuentan {welds} soldaduras anteriores</translation>
     </message>
     <message>
         <source>as the tables say</source>
@@ -4053,7 +4053,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>{temperature:.0f} degC, {hold}, cooled {cooling}</source>
-        <translation>{temperature:.0f} degC, {hold}, enfriamiento: {cooling}</translation>
+        <translation>{temperature:.0f} °C, {hold}, enfriamiento: {cooling}</translation>
     </message>
     <message>
         <source>Annealed first ({how}) it bends tighter, at a cost: yield strength falls from about {before:.0f} to {after:.0f} MPa ({temper} to O, {grade}). A larger radius keeps the strength.</source>
@@ -4069,11 +4069,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>{angle:g} deg up, r {radius}</source>
-        <translation>{angle:g} deg hacia arriba, r {radius}</translation>
+        <translation>{angle:g} grados arriba, r {radius}</translation>
     </message>
     <message>
         <source>{angle:g} deg down, r {radius}</source>
-        <translation>{angle:g} deg hacia abajo, r {radius}</translation>
+        <translation>{angle:g} grados abajo, r {radius}</translation>
     </message>
     <message>
         <source>check ruler, {length:g} mm long when printed at full size</source>
@@ -4481,7 +4481,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>left mudguard, pinholes</source>
-        <translation>guardabarros izq., poros</translation>
+        <translation>guardabarros izq., picaduras</translation>
     </message>
     <message>
         <source>Metal</source>
@@ -4949,7 +4949,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>tacks outside, runs inside, by number in their order</source>
-        <translation>puntos por fuera, pasadas por dentro, numerados en su orden</translation>
+        <translation>puntos por fuera, tramos por dentro, numerados en su orden</translation>
     </message>
     <message>
         <source>{stock}, sheet {number}, {waste:.0%} left over</source>
@@ -4973,7 +4973,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>The bead sits outside and opens the corner: hold it square from inside with a block until every run is cold.</source>
-        <translation>El cordón queda por fuera y abre la esquina: mantenerla a escuadra desde dentro con un bloque hasta que todas las pasadas estén frías.</translation>
+        <translation>El cordón queda por fuera y abre la esquina: mantenerla a escuadra desde dentro con un bloque hasta que todos los tramos estén fríos.</translation>
     </message>
     <message>
         <source>The bead sits inside and closes the corner: hold it square, or a degree open.</source>
@@ -5397,11 +5397,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>below {hottest:g} degC</source>
-        <translation>por debajo de {hottest:g} degC</translation>
+        <translation>por debajo de {hottest:g} °C</translation>
     </message>
     <message>
         <source>above {lowest:g} to {highest:g} degC</source>
-        <translation>más de {lowest:g} hasta {highest:g} degC</translation>
+        <translation>más de {lowest:g} hasta {highest:g} °C</translation>
     </message>
     <message>
         <source>1 and above</source>
@@ -5441,11 +5441,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>a whole gauge number such as 14 ga</source>
-        <translation>un número de galga entero, p. ej. 14 ga</translation>
+        <translation>un número de calibre entero, p. ej. 14 ga</translation>
     </message>
     <message>
         <source>a gauge number only for a known metal (gauges differ by metal), mm or in</source>
-        <translation>un número de galga solo para un metal conocido (las galgas difieren según el metal), mm o in</translation>
+        <translation>un número de calibre solo para un metal conocido (los calibres difieren según el metal), mm o in</translation>
     </message>
     <message>
         <source>{allowed}; a number without unit from {low:g} to {high:g} mm</source>
@@ -5621,7 +5621,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>gauge system</source>
-        <translation>sistema de galgas</translation>
+        <translation>sistema de calibres</translation>
     </message>
     <message>
         <source>{system} {lowest} to {highest}</source>
@@ -5881,7 +5881,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>incomplete penetration</source>
-        <translation>penetración incompleta</translation>
+        <translation>falta de penetración</translation>
     </message>
     <message>
         <source>lack of fusion</source>
@@ -5913,7 +5913,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>tungsten inclusion</source>
-        <translation>inclusión de tungsteno</translation>
+        <translation>incl. de tungsteno</translation>
     </message>
     <message>
         <source>undercut</source>
@@ -6129,7 +6129,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Cooling        {time:.1f} s from 800 to 500 degC (EN 1011-2)</source>
-        <translation>Enfriamiento   {time:.1f} s de 800 a 500 degC (EN 1011-2)</translation>
+        <translation>Enfriamiento   {time:.1f} s de 800 a 500 °C (EN 1011-2)</translation>
     </message>
     <message>
         <source>Heat-affected  {wide} beside the bead, above {limit}</source>
@@ -6381,7 +6381,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Bend {number}: {angle:g} deg {way}, line at {line}, inside radius {radius}, allowance {allowance}, deduction {deduction}, K {k:.3f} ({method}, {grade})</source>
-        <translation>Plegado {number}: {angle:g} deg {way}, línea en {line}, radio interior {radius}, tolerancia {allowance}, descuento {deduction}, K {k:.3f} ({method}, {grade})</translation>
+        <translation>Plegado {number}: {angle:g} grados {way}, línea en {line}, radio interior {radius}, tolerancia {allowance}, descuento {deduction}, K {k:.3f} ({method}, {grade})</translation>
     </message>
     <message>
         <source>Least inside radius, {verdict}: {radius} asked</source>
@@ -6585,7 +6585,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Do first</source>
-        <translation>Antes hacer</translation>
+        <translation>Hacer antes</translation>
     </message>
     <message>
         <source>Checked</source>
@@ -6609,7 +6609,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>number</source>
-        <translation>número</translation>
+        <translation>cantidad</translation>
     </message>
     <message>
         <source>from</source>
@@ -6729,7 +6729,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>{stock}, sheet {number}: {blanks} blanks, {waste:.0%} left over</source>
-        <translation>{stock}, chapa {number}: {blanks} desarrollos, {waste:.0%} sobrante</translation>
+        <translation>{stock}, chapa {number}: desarrollos: {blanks}, {waste:.0%} sobrante</translation>
     </message>
     <message>
         <source>no card: {problem}</source>
@@ -6737,11 +6737,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>(learned from 1 past weld)</source>
-        <translation>(aprendido de 1 soldadura anterior)</translation>
+        <translation>(aprendido de 1 soldadura)</translation>
     </message>
     <message>
         <source>(learned from {welds} past welds)</source>
-        <translation>(aprendido de {welds} soldaduras anteriores)</translation>
+        <translation>(aprendido de {welds} soldaduras)</translation>
     </message>
     <message>
         <source>Card {number}: wait between runs until it is below {temperature}</source>
@@ -7121,7 +7121,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Drill and fill the holes</source>
-        <translation>Taladrar y llenar los agujeros</translation>
+        <translation>Taladrar y rellenar los agujeros</translation>
     </message>
     <message>
         <source>Cut out and let in a patch</source>
@@ -7245,7 +7245,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Machine maximum (pedal)</source>
-        <translation>Máximo de la máquina (pedal)</translation>
+        <translation>Máximo (pedal)</translation>
     </message>
     <message>
         <source>Polarity</source>
@@ -7253,7 +7253,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Balance (electrode negative)</source>
-        <translation>Balance (electrodo negativo)</translation>
+        <translation>Balance (el. neg.)</translation>
     </message>
     <message>
         <source>Pulse</source>
@@ -7269,7 +7269,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Metal transfer</source>
-        <translation>Transferencia del metal</translation>
+        <translation>Transferencia</translation>
     </message>
     <message>
         <source>Tungsten</source>
@@ -7277,7 +7277,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Tungsten diameter</source>
-        <translation>Diámetro del tungsteno</translation>
+        <translation>Diám. tungsteno</translation>
     </message>
     <message>
         <source>Tip</source>
@@ -7293,7 +7293,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Rod diameter</source>
-        <translation>Diámetro de varilla</translation>
+        <translation>Diám. varilla</translation>
     </message>
     <message>
         <source>Wire</source>
@@ -7333,7 +7333,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Hole diameter</source>
-        <translation>Diámetro del agujero</translation>
+        <translation>Diám. agujero</translation>
     </message>
     <message>
         <source>Time in each hole</source>
@@ -7361,7 +7361,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>machine maximum (pedal)</source>
-        <translation>máximo de la máquina (pedal)</translation>
+        <translation>máximo (pedal)</translation>
     </message>
     <message>
         <source>polarity</source>
@@ -7369,11 +7369,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>balance (electrode negative)</source>
-        <translation>balance (electrodo negativo)</translation>
+        <translation>balance (el. neg.)</translation>
     </message>
     <message>
         <source>metal transfer</source>
-        <translation>transferencia del metal</translation>
+        <translation>transferencia</translation>
     </message>
     <message>
         <source>tungsten diameter</source>
@@ -7485,11 +7485,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>ok</source>
-        <translation>vale</translation>
+        <translation>bien</translation>
     </message>
     <message>
         <source>NOT OK</source>
-        <translation>NO VALE</translation>
+        <translation>NO CORRECTO</translation>
     </message>
     <message>
         <source>Annealing before a bend</source>
@@ -7513,7 +7513,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>28 K an hour down to 260 degC then in air</source>
-        <translation>28 K por hora hasta 260 degC, luego al aire</translation>
+        <translation>28 K por hora hasta 260 °C, luego al aire</translation>
     </message>
     <message>
         <source>2 h</source>
@@ -7521,7 +7521,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>28 K an hour down to 230 degC and hold 6 h</source>
-        <translation>28 K por hora hasta 230 degC y mantener 6 h</translation>
+        <translation>28 K por hora hasta 230 °C y mantener 6 h</translation>
     </message>
     <message>
         <source>Least inside radius of a bend</source>
@@ -7529,7 +7529,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>How tight sheet may be bent cold by 90 degrees across the rolling direction. A row holds above the next thinner row of its document, up to its own thickness. Rows for alloys and tempers the catalogue does not have are left out, and one row of the inch table is dropped as it cannot be right: soft sheet of 0.020 in asked for twice the radius of 0.025 to 0.032 in.</source>
-        <translation>Con qué radio se puede plegar la chapa en frío a 90 grados a través del sentido de laminación. Una fila vale por encima de la fila inmediatamente más fina de su documento y hasta su propio espesor. Se omiten las filas de aleaciones y temples que el catálogo no tiene, y se descarta una fila de la tabla en pulgadas porque no puede ser correcta: para chapa blanda de 0.020 in pedía el doble de radio que para 0.025 a 0.032 in.</translation>
+        <translation>Con qué radio se puede plegar la chapa en frío a 90 grados a través del sentido de laminación. Una fila vale por encima de la fila inmediatamente más fina de su documento y hasta su propio espesor. Se omiten las filas de aleaciones y temples que el catálogo no tiene, y se descarta una fila de la tabla en pulgadas porque no puede ser correcta: para chapa blanda de 0,020 in pedía el doble de radio que para 0,025 a 0,032 in.</translation>
     </message>
     <message>
         <source>two copies agree</source>
@@ -7553,7 +7553,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>usable at 1.5 thicknesses where necessary</source>
-        <translation>utilizable a 1.5 espesores donde sea necesario</translation>
+        <translation>utilizable a 1,5 espesores donde sea necesario</translation>
     </message>
     <message>
         <source>usable at 1 thickness where necessary</source>
@@ -7577,11 +7577,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>shop practice: 0.5 to 1 thickness</source>
-        <translation>práctica de taller: 0.5 a 1 espesor</translation>
+        <translation>práctica de taller: 0,5 a 1 espesor</translation>
     </message>
     <message>
         <source>shop practice, annealed: 0.5 to 1 thickness</source>
-        <translation>práctica de taller, recocido: 0.5 a 1 espesor</translation>
+        <translation>práctica de taller, recocido: 0,5 a 1 espesor</translation>
     </message>
     <message>
         <source>shop practice for 340 to 420 MPa: 1 to 2 thicknesses</source>
@@ -7705,7 +7705,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Bring fillet parts into close contact; no gap above 4.8 mm without bridging it first.</source>
-        <translation>Poner las piezas en ángulo en contacto estrecho; ninguna separación mayor de 4.8 mm sin puentearla antes.</translation>
+        <translation>Poner las piezas en ángulo en contacto estrecho; ninguna separación mayor de 4,8 mm sin puentearla antes.</translation>
     </message>
     <message>
         <source>No brass or bronze brush on steel.</source>
@@ -7733,11 +7733,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>iron dust, also from grinding nearby, starts rust</source>
-        <translation>el polvo de hierro, también el de amolar cerca, inicia óxido</translation>
+        <translation>el polvo de hierro, también el de amolar cerca, provoca óxido</translation>
     </message>
     <message>
         <source>Take the heat tint off with pickling gel, electro-cleaning or a fine abrasive.</source>
-        <translation>Quitar el coloreado térmico con gel decapante, limpieza electroquímica o un abrasivo fino.</translation>
+        <translation>Quitar el color del calor con gel decapante, limpieza electroquímica o un abrasivo fino.</translation>
     </message>
     <message>
         <source>Degrease.</source>
@@ -7781,7 +7781,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Strip paint so far back that what is left does not get hot.</source>
-        <translation>Quitar la pintura hasta tan lejos que la que quede no se caliente.</translation>
+        <translation>Quitar la pintura hasta una distancia tal que la que quede no se caliente.</translation>
     </message>
     <message>
         <source>No chlorinated cleaner within 61 m of the arc unless it is shielded; surfaces bone dry.</source>
@@ -7797,7 +7797,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Grind crater cracks out before rewelding, and only the crack.</source>
-        <translation>Amolar las grietas de cráter antes de volver a soldar, y solo la grieta.</translation>
+        <translation>Eliminar amolando las grietas de cráter antes de volver a soldar, y solo la grieta.</translation>
     </message>
     <message>
         <source>each repair leaves fewer that can follow</source>
@@ -7817,7 +7817,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Shares for the shopping list: how much of the filler bought ends in the weld, how much of the time at the bench the arc burns, and how far a disc or a tungsten goes.</source>
-        <translation>Proporciones para la lista de compra: cuánto del aporte comprado acaba en la soldadura, cuánto del tiempo de taller arde el arco, y cuánto dura un disco o un tungsteno.</translation>
+        <translation>Proporciones para la lista de compra: qué parte del aporte comprado acaba en la soldadura, qué parte del tiempo en el taller está encendido el arco, y cuánto dura un disco o un tungsteno.</translation>
     </message>
     <message>
         <source>Gas cups</source>
@@ -8021,7 +8021,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>gas (0.2 mg/m3)</source>
-        <translation>gas (0.2 mg/m3)</translation>
+        <translation>gas (0,2 mg/m3)</translation>
     </message>
     <message>
         <source>gas, heavy work</source>
@@ -8049,7 +8049,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>gas (1.8 mg/m3)</source>
-        <translation>gas (1.8 mg/m3)</translation>
+        <translation>gas (1,8 mg/m3)</translation>
     </message>
     <message>
         <source>as archived 2008</source>
@@ -8069,7 +8069,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>gas (0.4 mg/m3)</source>
-        <translation>gas (0.4 mg/m3)</translation>
+        <translation>gas (0,4 mg/m3)</translation>
     </message>
     <message>
         <source>as of 1994</source>
@@ -8077,7 +8077,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>first smelt; once used to it, known only near 1.5 ppm</source>
-        <translation>primer olor; ya habituado, se nota solo cerca de 1.5 ppm</translation>
+        <translation>primer olor; ya habituado, se nota solo cerca de 1,5 ppm</translation>
     </message>
     <message>
         <source>thorium (thoriated tungsten)</source>
@@ -8141,7 +8141,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>longest bare exposure a day, 0.5 m from the arc</source>
-        <translation>exposición máxima al día sin protección, a 0.5 m del arco</translation>
+        <translation>exposición máxima al día sin protección, a 0,5 m del arco</translation>
     </message>
     <message>
         <source>Faults and remedies</source>
@@ -8169,7 +8169,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Screen the joint; more than 2.2 m/s of moving air is too much.</source>
-        <translation>Proteger la unión con una pantalla; más de 2.2 m/s de aire en movimiento es demasiado.</translation>
+        <translation>Proteger la unión con una pantalla; más de 2,2 m/s de aire en movimiento es demasiado.</translation>
     </message>
     <message>
         <source>Gas off, leak, wet hose or empty bottle</source>
@@ -8201,7 +8201,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Hold the tungsten about 1.5 to 3 mm off the work.</source>
-        <translation>Mantener el tungsteno a unos 1.5 a 3 mm de la pieza.</translation>
+        <translation>Mantener el tungsteno a unos 1,5 a 3 mm de la pieza.</translation>
     </message>
     <message>
         <source>Post-flow too short, pores only at the stop</source>
@@ -8529,7 +8529,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Grind the speck out; hold the tungsten 1.5 to 3 mm off.</source>
-        <translation>Sacar la mota con la amoladora; mantener el tungsteno a 1.5 a 3 mm.</translation>
+        <translation>Sacar la mota con la amoladora; mantener el tungsteno a 1,5 a 3 mm.</translation>
     </message>
     <message>
         <source>Current too high for the diameter</source>
@@ -8569,7 +8569,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>worst on aluminium</source>
-        <translation>lo peor, en aluminio</translation>
+        <translation>peor en aluminio</translation>
     </message>
     <message>
         <source>star crack in the end dimple</source>
@@ -8933,7 +8933,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Fix the seal of the back cap.</source>
-        <translation>Arreglar la junta del tapón trasero.</translation>
+        <translation>Arreglar la junta de la tapa trasera de la antorcha.</translation>
     </message>
     <message>
         <source>wire fuses to tip or tangles</source>
@@ -9017,7 +9017,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>the table prints 1050 (99.5 % aluminium), which is no class sold as rod everywhere; 1100 is the nearest</source>
-        <translation>la tabla imprime 1050 (99.5 % de aluminio), que no es una clase que se venda como varilla en todas partes; 1100 es lo más cercano</translation>
+        <translation>la tabla imprime 1050 (99,5 % de aluminio), que no es una clase que se venda como varilla en todas partes; 1100 es lo más cercano</translation>
     </message>
     <message>
         <source>nearest to the base metal in sea water</source>
@@ -9037,7 +9037,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>the table names 3103, the near twin of 3003; the table prints 1050 (99.5 % aluminium), which is no class sold as rod everywhere; 1100 is the nearest</source>
-        <translation>la tabla nombra 3103, casi gemelo de 3003; la tabla imprime 1050 (99.5 % de aluminio), que no es una clase que se venda como varilla en todas partes; 1100 es lo más cercano</translation>
+        <translation>la tabla nombra 3103, casi gemelo de 3003; la tabla imprime 1050 (99,5 % de aluminio), que no es una clase que se venda como varilla en todas partes; 1100 es lo más cercano</translation>
     </message>
     <message>
         <source>the table prints 6356, which is no filler class; read as 5356</source>
@@ -9341,7 +9341,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>from the printed rule: no lasting service above 65 degC for weld metal rich in magnesium, 5554 allowed; 3 % is taken as the line</source>
-        <translation>de la regla impresa: ningún servicio prolongado por encima de 65 degC con metal de soldadura rico en magnesio, 5554 permitido; se toma el 3 % como límite</translation>
+        <translation>de la regla impresa: ningún servicio prolongado por encima de 65 °C con metal de soldadura rico en magnesio, 5554 permitido; se toma el 3 % como límite</translation>
     </message>
     <message>
         <source>as pure as the sheet, so warmth does it no harm</source>
@@ -9357,11 +9357,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>5083 itself carries more than 3 % magnesium and must not stay above 65 degC, whatever the filler: make the part in 5454 with 5554, or in 6061 with 4043</source>
-        <translation>el propio 5083 lleva más del 3 % de magnesio y no debe permanecer por encima de 65 degC, sea cual sea el aporte: hacer la pieza en 5454 con 5554, o en 6061 con 4043</translation>
+        <translation>el propio 5083 lleva más del 3 % de magnesio y no debe permanecer por encima de 65 °C, sea cual sea el aporte: hacer la pieza en 5454 con 5554, o en 6061 con 4043</translation>
     </message>
     <message>
         <source>5086 itself carries more than 3 % magnesium and must not stay above 65 degC, whatever the filler: make the part in 5454 with 5554, or in 6061 with 4043</source>
-        <translation>el propio 5086 lleva más del 3 % de magnesio y no debe permanecer por encima de 65 degC, sea cual sea el aporte: hacer la pieza en 5454 con 5554, o en 6061 con 4043</translation>
+        <translation>el propio 5086 lleva más del 3 % de magnesio y no debe permanecer por encima de 65 °C, sea cual sea el aporte: hacer la pieza en 5454 con 5554, o en 6061 con 4043</translation>
     </message>
     <message>
         <source>2024 is not to be arc welded: it cracks as it freezes and corrodes beside the bead; rivet or bolt the joint</source>
@@ -9629,7 +9629,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>weathering steel and cold-tough structural work</source>
-        <translation>acero corten y estructuras con tenacidad en frío</translation>
+        <translation>acero patinable (corten) y estructuras con tenacidad en frío</translation>
     </message>
     <message>
         <source>304 and 304L</source>
@@ -9689,7 +9689,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>AZ31 and other wrought magnesium</source>
-        <translation>AZ31 y otros magnesios forjados</translation>
+        <translation>AZ31 y otras aleaciones de magnesio de forja</translation>
     </message>
     <message>
         <source>magnesium castings and AZ31; melts lower</source>
@@ -9701,7 +9701,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>One band of current in one document: the least shade it allows, the shade it suggests, or both. The federal rule sets the floor; the guide&apos;s suggestion is the comfort column. Begin too dark to see the pool and step lighter until it is clear, never below the floor. The European bands suppose the eye half a metre from the pool, and have none for MIG below 80 A.</source>
-        <translation>Un intervalo de corriente en un documento: el tono mínimo que permite, el tono que sugiere, o ambos. La norma federal pone el mínimo; la sugerencia de la guía es la columna de comodidad. Empezar demasiado oscuro para ver el baño e ir aclarando paso a paso hasta verlo bien, nunca por debajo del mínimo. Los intervalos europeos suponen el ojo a medio metro del baño, y no los hay para MIG por debajo de 80 A.</translation>
+        <translation>Un intervalo de corriente en un documento: el tono mínimo que permite, el tono que sugiere, o ambos. La norma federal pone el mínimo; la sugerencia de la guía es la columna de comodidad. Empezar demasiado oscuro para ver el baño e ir aclarando paso a paso hasta verlo bien, nunca por debajo del mínimo. Los intervalos europeos suponen el ojo a medio metro del baño, y no los hay para MIG/MAG por debajo de 80 A.</translation>
     </message>
     <message>
         <source>Gas flows</source>
@@ -9717,7 +9717,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>One group of one edition: the base gas and what is mixed into it, in percent of volume. A share lies above its lower limit and up to its upper one; the lowest limit of the 2008 edition, 0.5, itself belongs to the group. Helium may stand in for argon in the groups based on argon. What fits no group is called Z.</source>
-        <translation>Un grupo de una edición: el gas base y lo que se le mezcla, en tanto por ciento de volumen. Una proporción está por encima de su límite inferior y llega hasta el superior inclusive; el límite más bajo de la edición de 2008, 0.5, pertenece él mismo al grupo. El helio puede sustituir al argón en los grupos basados en argón. Lo que no encaja en ningún grupo se llama Z.</translation>
+        <translation>Un grupo de una edición: el gas base y lo que se le mezcla, en tanto por ciento de volumen. Una proporción está por encima de su límite inferior y llega hasta el superior inclusive; el límite más bajo de la edición de 2008, 0,5, pertenece él mismo al grupo. El helio puede sustituir al argón en los grupos basados en argón. Lo que no encaja en ningún grupo se llama Z.</translation>
     </message>
     <message>
         <source>Gas uses</source>
@@ -9725,7 +9725,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>One gas with one process on one family of metal. Standing is our order of preference, 1 first.</source>
-        <translation>Un gas con un proceso sobre una familia de metal. La posición es nuestro orden de preferencia, primero 1.</translation>
+        <translation>Un gas con un proceso sobre una familia de metal. El puesto es nuestro orden de preferencia, primero el 1.</translation>
     </message>
     <message>
         <source>Shielding gases</source>
@@ -9773,7 +9773,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>helium with 7.5 % argon and 2.5 % carbon dioxide</source>
-        <translation>helio con 7.5 % de argón y 2.5 % de dióxido de carbono</translation>
+        <translation>helio con 7,5 % de argón y 2,5 % de dióxido de carbono</translation>
     </message>
     <message>
         <source>Sheet and tube gauges</source>
@@ -9789,7 +9789,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>What changes between room temperature and melting, by family: ratios of the mean to the value near 20 degC where no standard gives a formula, the liquid&apos;s own density and surface tension at its melting point, and how well the hot face radiates.</source>
-        <translation>Qué cambia entre la temperatura ambiente y la fusión, por familia: relaciones entre la media y el valor cerca de 20 degC donde ninguna norma da una fórmula, la densidad y la tensión superficial propias del líquido en su punto de fusión, y lo bien que radia la cara caliente.</translation>
+        <translation>Qué cambia entre la temperatura ambiente y la fusión, por familia: relaciones entre la media y el valor cerca de 20 °C donde ninguna norma da una fórmula, la densidad y la tensión superficial propias del líquido en su punto de fusión, y lo bien que radia la cara caliente.</translation>
     </message>
     <message>
         <source>Weld imperfections</source>
@@ -9985,7 +9985,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>What a change of joint does to the current, against a butt joint of the same sheet. Most rows are the quotient of two schedule rows of one document; the rest is shop practice.</source>
-        <translation>Qué le hace a la corriente un cambio de unión, frente a una unión a tope de la misma chapa. La mayoría de las filas son el cociente de dos filas de tabla de un mismo documento; el resto es práctica de taller.</translation>
+        <translation>Qué efecto tiene en la corriente un cambio de unión, frente a una unión a tope de la misma chapa. La mayoría de las filas son el cociente de dos filas de tabla de un mismo documento; el resto es práctica de taller.</translation>
     </message>
     <message>
         <source>helium on DCEN; travel and volts differ between the two rows</source>
@@ -10029,7 +10029,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>One metal as it stands in the rack: physical properties near 20 degC, what the arc does to it, and what people call it. The class, the risks and the sentences are our own, from common practice; the grade of the row is that of its figures.</source>
-        <translation>Un metal tal como está en el estante: propiedades físicas cerca de 20 degC, qué le hace el arco, y cómo lo llama la gente. La clase, los riesgos y las frases son nuestros, de la práctica común; el grado de la fila es el de sus cifras.</translation>
+        <translation>Un metal tal como está en el estante: propiedades físicas cerca de 20 °C, qué le hace el arco, y cómo lo llama la gente. La clase, los riesgos y las frases son nuestros, de la práctica común; el grado de la fila es el de sus cifras.</translation>
     </message>
     <message>
         <source>aluminium 1100, 99 % pure</source>
@@ -10045,15 +10045,15 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>aluminium 5005, 0.8 % magnesium</source>
-        <translation>aluminio 5005, 0.8 % de magnesio</translation>
+        <translation>aluminio 5005, 0,8 % de magnesio</translation>
     </message>
     <message>
         <source>Low magnesium sits near the crack-prone mixture: always add filler, never wash the edges together alone.</source>
-        <translation>Con poco magnesio está cerca de la mezcla propensa a grietas: añadir siempre aporte, nunca fundir solo los bordes.</translation>
+        <translation>Con poco magnesio queda cerca de la mezcla propensa a grietas: añadir siempre aporte, nunca unir los bordes fundiéndolos sin él.</translation>
     </message>
     <message>
         <source>aluminium 5052, 2.5 % magnesium</source>
-        <translation>aluminio 5052, 2.5 % de magnesio</translation>
+        <translation>aluminio 5052, 2,5 % de magnesio</translation>
     </message>
     <message>
         <source>Cracks when fused without filler or with rod cut from the sheet: 5356 carries the bead past the crack-prone mixture.</source>
@@ -10061,11 +10061,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>aluminium 5083, 4.5 % magnesium, marine plate</source>
-        <translation>aluminio 5083, 4.5 % de magnesio, placa naval</translation>
+        <translation>aluminio 5083, 4,5 % de magnesio, placa naval</translation>
     </message>
     <message>
         <source>Keep welded parts out of lasting service above 65 degC, and keep 4043 and 4047 away from it.</source>
-        <translation>No mantener piezas soldadas en servicio prolongado por encima de 65 degC, y no acercarle 4043 ni 4047.</translation>
+        <translation>No mantener piezas soldadas en servicio prolongado por encima de 65 °C, y no acercarle 4043 ni 4047.</translation>
     </message>
     <message>
         <source>aluminium 5086, 4 % magnesium, marine sheet</source>
@@ -10073,11 +10073,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>aluminium 5454, 2.7 % magnesium, for warm service</source>
-        <translation>aluminio 5454, 2.7 % de magnesio, para servicio en caliente</translation>
+        <translation>aluminio 5454, 2,7 % de magnesio, para servicio en caliente</translation>
     </message>
     <message>
         <source>The 5xxx alloy for warm parts: with 5554 filler it may stay in service above 65 degC.</source>
-        <translation>La aleación 5xxx para piezas calientes: con aporte 5554 puede permanecer en servicio por encima de 65 degC.</translation>
+        <translation>La aleación 5xxx para piezas calientes: con aporte 5554 puede permanecer en servicio por encima de 65 °C.</translation>
     </message>
     <message>
         <source>aluminium 6061, magnesium and silicon</source>
@@ -10085,7 +10085,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Never fuse it without filler. T6 falls to about the strength of T4 or less beside the bead; long heat above 120 degC costs more.</source>
-        <translation>No fundirlo nunca sin aporte. T6 cae junto al cordón a más o menos la resistencia de T4 o menos; calor prolongado por encima de 120 degC cuesta más.</translation>
+        <translation>No fundirlo nunca sin aporte. T6 cae junto al cordón a más o menos la resistencia de T4 o menos; calor prolongado por encima de 120 °C cuesta más.</translation>
     </message>
     <message>
         <source>aluminium 6063, extrusions</source>
@@ -10173,7 +10173,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Take the zinc off at least 25 mm back on both faces; what stays boils at 907 degC, makes fume and blows holes in the bead. Braze welding with silicon bronze at low current keeps more of it.</source>
-        <translation>Quitar el cinc al menos 25 mm hacia atrás en ambas caras; el que queda hierve a 907 degC, hace humo y abre agujeros en el cordón. El cobresoldeo con bronce al silicio a corriente baja conserva más.</translation>
+        <translation>Quitar el cinc al menos 25 mm hacia atrás en ambas caras; el que queda hierve a 907 °C, hace humo y abre agujeros en el cordón. El cobresoldeo con bronce al silicio a corriente baja conserva más.</translation>
     </message>
     <message>
         <source>A588, S355J2W</source>
@@ -10181,11 +10181,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>weathering steel</source>
-        <translation>acero corten</translation>
+        <translation>acero patinable (corten)</translation>
     </message>
     <message>
         <source>Bare parts need a weathering filler in the last runs so that the bead rusts to the same colour.</source>
-        <translation>Las piezas sin pintar necesitan un aporte para corten en las últimas pasadas, para que el cordón se oxide con el mismo color.</translation>
+        <translation>Las piezas sin pintar necesitan un aporte para acero patinable en las últimas pasadas, para que el cordón se oxide con el mismo color.</translation>
     </message>
     <message>
         <source>stainless 304</source>
@@ -10193,7 +10193,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Holds heat and moves a lot: tack close, keep the part below 150 degC between runs, shield the root.</source>
-        <translation>Retiene el calor y se deforma mucho: puntear muy junto, mantener la pieza por debajo de 150 degC entre pasadas, proteger la raíz.</translation>
+        <translation>Retiene el calor y se deforma mucho: puntear muy junto, mantener la pieza por debajo de 150 °C entre pasadas, proteger la raíz.</translation>
     </message>
     <message>
         <source>304L</source>
@@ -10221,7 +10221,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Grain grows where it stays hot: least heat that fuses, below 150 degC between runs.</source>
-        <translation>El grano crece donde sigue caliente: el menor calor que funda, por debajo de 150 degC entre pasadas.</translation>
+        <translation>El grano crece donde sigue caliente: el menor calor que funda, por debajo de 150 °C entre pasadas.</translation>
     </message>
     <message>
         <source>stainless 430</source>
@@ -10245,7 +10245,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Hot-short between about 800 and 950 degC: small pool, loose clamps, let it cool below 65 to 100 degC between runs.</source>
-        <translation>Frágil en caliente entre unos 800 y 950 degC: baño pequeño, sujeción floja, dejar enfriar por debajo de 65 a 100 degC entre pasadas.</translation>
+        <translation>Frágil en caliente entre unos 800 y 950 °C: baño pequeño, sujeción floja, dejar enfriar por debajo de 65 a 100 °C entre pasadas.</translation>
     </message>
     <message>
         <source>titanium grade 2, commercially pure</source>
@@ -10253,7 +10253,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Air spoils it while it is hot: argon on face, root and trailing bead until below 425 degC. Silver or light straw is sound; blue, grey or white is scrap.</source>
-        <translation>El aire lo estropea mientras está caliente: argón en la cara, la raíz y el cordón que va quedando detrás hasta bajar de 425 degC. Plateado o paja claro es sano; azul, gris o blanco es chatarra.</translation>
+        <translation>El aire lo estropea mientras está caliente: argón en la cara, la raíz y el cordón que va quedando detrás hasta bajar de 425 °C. Plateado o paja claro es sano; azul, gris o blanco es chatarra.</translation>
     </message>
     <message>
         <source>AZ31B</source>
@@ -10269,7 +10269,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>MIG schedules</source>
-        <translation>Tablas de parámetros MIG</translation>
+        <translation>Tablas de parámetros MIG/MAG</translation>
     </message>
     <message>
         <source>One line of a MIG or MAG schedule, seam, plug or arc spot. Rows in use pooled carry the advice; rows in use shown are kept for reading, and their note says why.</source>
@@ -10289,23 +10289,23 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>printed for carbon steel sheet; taken over</source>
-        <translation>impreso para chapa de acero al carbono; tomado de ahí</translation>
+        <translation>impreso para chapa de acero al carbono; adoptado aquí</translation>
     </message>
     <message>
         <source>2.5 on 2.5 mm</source>
-        <translation>2.5 sobre 2.5 mm</translation>
+        <translation>2,5 sobre 2,5 mm</translation>
     </message>
     <message>
         <source>3.2 on 3.2 mm</source>
-        <translation>3.2 sobre 3.2 mm</translation>
+        <translation>3,2 sobre 3,2 mm</translation>
     </message>
     <message>
         <source>6.4 on 12.5 mm</source>
-        <translation>6.4 sobre 12.5 mm</translation>
+        <translation>6,4 sobre 12,5 mm</translation>
     </message>
     <message>
         <source>thickness plus 8 mm at least; at most that plus 3 mm, or 2.25 times the weld</source>
-        <translation>al menos espesor más 8 mm; como máximo eso más 3 mm, o 2.25 veces la soldadura</translation>
+        <translation>al menos espesor más 8 mm; como máximo eso más 3 mm, o 2,25 veces la soldadura</translation>
     </message>
     <message>
         <source>Plug weld rules</source>
@@ -10373,7 +10373,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>What a change of position does to the current, against flat. Either a factor or a difference in amperes.</source>
-        <translation>Qué le hace a la corriente un cambio de posición, frente a la plana. O un factor o una diferencia en amperios.</translation>
+        <translation>Qué efecto tiene en la corriente un cambio de posición, frente a la plana. O un factor o una diferencia en amperios.</translation>
     </message>
     <message>
         <source>overhead against flat; keep the pool small</source>
@@ -10397,7 +10397,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>the pool runs back down the joint</source>
-        <translation>el baño corre hacia atrás por la unión</translation>
+        <translation>el baño corre hacia abajo por la unión</translation>
     </message>
     <message>
         <source>travel downhill is quick; thin sheet only</source>
@@ -10429,7 +10429,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>level seam on an upright face</source>
-        <translation>costura horizontal en una cara vertical</translation>
+        <translation>cornisa: costura horizontal en una cara vertical</translation>
     </message>
     <message>
         <source>fillet overhead</source>
@@ -10477,11 +10477,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>warmth takes the damp off and helps the root start; more than this softens the sheet for nothing</source>
-        <translation>templarla quita la humedad y ayuda a arrancar la raíz; más que esto ablanda la chapa para nada</translation>
+        <translation>calentarla un poco quita la humedad y ayuda a arrancar la raíz; más que esto ablanda la chapa para nada</translation>
     </message>
     <message>
         <source>warmth takes the damp off and helps the root start; more than this softens the sheet for nothing; above 65 degC alloys rich in magnesium must not be held for long</source>
-        <translation>templarla quita la humedad y ayuda a arrancar la raíz; más que esto ablanda la chapa para nada; por encima de 65 degC no se deben mantener mucho tiempo las aleaciones ricas en magnesio</translation>
+        <translation>calentarla un poco quita la humedad y ayuda a arrancar la raíz; más que esto ablanda la chapa para nada; por encima de 65 °C no se deben mantener mucho tiempo las aleaciones ricas en magnesio</translation>
     </message>
     <message>
         <source>every minute of warmth overages the aged temper: short, and cooler between runs</source>
@@ -10493,7 +10493,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>no preheat needed with dry solid wire or rod; warm cold or damp steel until it is dry</source>
-        <translation>no hace falta precalentar con hilo macizo o varilla secos; templar el acero frío o húmedo hasta que esté seco</translation>
+        <translation>no hace falta precalentar con hilo macizo o varilla secos; calentar un poco el acero frío o húmedo hasta que esté seco</translation>
     </message>
     <message>
         <source>thick plate: work out the preheat from the code that governs the job</source>
@@ -10501,7 +10501,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>thin tube needs none above 15 degC; keep draughts off and let it cool slowly</source>
-        <translation>el tubo fino no lo necesita por encima de 15 degC; evitar corrientes de aire y dejar enfriar despacio</translation>
+        <translation>el tubo fino no lo necesita por encima de 15 °C; evitar corrientes de aire y dejar enfriar despacio</translation>
     </message>
     <message>
         <source>slows the cooling so that the zone beside the bead does not turn hard</source>
@@ -10577,7 +10577,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>MIG, inert gas, metal cored</source>
-        <translation>MIG, gas inerte, hilo tubular metálico</translation>
+        <translation>MIG, gas inerte, hilo tubular con polvo metálico</translation>
     </message>
     <message>
         <source>MAG: active gas, solid wire</source>
@@ -10589,7 +10589,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>MAG, active gas, metal cored</source>
-        <translation>MAG, gas activo, hilo tubular metálico</translation>
+        <translation>MAG, gas activo, hilo tubular con polvo metálico</translation>
     </message>
     <message>
         <source>TIG: inert gas, solid filler</source>
@@ -11109,7 +11109,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Small beads that hold the fit while the seam pulls.</source>
-        <translation>Cordones pequeños que mantienen el ajuste mientras la costura tira.</translation>
+        <translation>Cordones pequeños que mantienen las piezas en su sitio mientras la costura tira.</translation>
     </message>
     <message>
         <source>The gap opens or closes ahead of the arc and the panel walks.</source>
@@ -11313,7 +11313,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>movable hood this far from the arc, with a flanged slot 76 mm wide</source>
-        <translation>campana móvil a esta distancia del arco, con ranura embridada de 76 mm de ancho</translation>
+        <translation>campana móvil a esta distancia del arco, con una ranura con pestaña de 76 mm de ancho</translation>
     </message>
     <message>
         <source>minimum</source>
@@ -11373,7 +11373,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>local extraction or air-line; outdoors a certified respirator</source>
-        <translation>extracción localizada o línea de aire; al exterior, un equipo respiratorio certificado</translation>
+        <translation>extracción localizada o equipo con línea de aire; al exterior, un equipo respiratorio certificado</translation>
     </message>
     <message>
         <source>stainless by GMAW</source>
@@ -11393,7 +11393,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>replace air with clean air; never with oxygen; else air-line</source>
-        <translation>reponer el aire con aire limpio; nunca con oxígeno; si no, línea de aire</translation>
+        <translation>reponer el aire con aire limpio; nunca con oxígeno; si no, equipo con línea de aire</translation>
     </message>
     <message>
         <source>confined space watcher</source>
@@ -11509,7 +11509,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>6 x 3 x 2.4 m one-car garage</source>
-        <translation>garaje de un coche, 6 x 3 x 2.4 m</translation>
+        <translation>garaje de un coche, 6 x 3 x 2,4 m</translation>
     </message>
     <message>
         <source>fails both the volume and height test, so fan or hood needed</source>
@@ -11621,7 +11621,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Strip the zinc first, both faces, 25 to 100 mm on each side, and extract at the arc. Shivers hours later mean metal fume fever: get medical help.</source>
-        <translation>Quitar antes el cinc, por ambas caras, de 25 a 100 mm a cada lado, y extraer junto al arco. Escalofríos horas después significan fiebre de los metales: acudir al médico.</translation>
+        <translation>Quitar antes el cinc, por ambas caras, de 25 a 100 mm a cada lado, y extraer el humo junto al arco. Escalofríos horas después significan fiebre de los metales: acudir al médico.</translation>
     </message>
     <message>
         <source>Room air alone is not enough for zinc. Use a hood at the arc, or move outside with a fume mask.</source>
@@ -11629,7 +11629,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Never heat cadmium: one session&apos;s fume can kill a day later with little warning. Swap the part, or have the plating stripped chemically.</source>
-        <translation>No calentar nunca cadmio: el humo de una sola sesión puede matar un día después casi sin aviso. Cambiar la pieza, o hacer quitar el recubrimiento por vía química.</translation>
+        <translation>No calentar nunca cadmio: el humo de una sola sesión puede matar un día después casi sin aviso. Cambiar la pieza, o hacer quitar el cadmiado por vía química.</translation>
     </message>
     <message>
         <source>Test old paint for lead before any heat. Strip it wet or chemically, 100 mm back from the joint, with a rated mask on.</source>
@@ -11677,15 +11677,15 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>The fume carries chromium VI and nickel, both of which cause cancer. Extract at the arc; for MIG wear a mask as well.</source>
-        <translation>El humo lleva cromo VI y níquel, y ambos causan cáncer. Extraer junto al arco; con MIG/MAG, llevar además mascarilla.</translation>
+        <translation>El humo lleva cromo VI y níquel, y ambos causan cáncer. Extraer el humo junto al arco; con MIG/MAG, llevar además mascarilla.</translation>
     </message>
     <message>
         <source>Steel fume carries manganese, which harms the nerves. Keep your head out of the plume and extract even for short jobs.</source>
-        <translation>El humo del acero lleva manganeso, que daña los nervios. Mantener la cabeza fuera del penacho y extraer incluso en trabajos cortos.</translation>
+        <translation>El humo del acero lleva manganeso, que daña los nervios. Mantener la cabeza fuera de la columna de humo y extraer el humo incluso en trabajos cortos.</translation>
     </message>
     <message>
         <source>Argon arcs on aluminium make ozone, beyond the plume too, most of all with MIG. Extract, and stop if throat or chest stings.</source>
-        <translation>Los arcos con argón sobre aluminio hacen ozono, también más allá del penacho, sobre todo con MIG. Extraer, y parar si pican la garganta o el pecho.</translation>
+        <translation>Los arcos con argón sobre aluminio hacen ozono, también más allá de la columna de humo, sobre todo con MIG. Usar extracción, y parar si pican la garganta o el pecho.</translation>
     </message>
     <message>
         <source>Hot aluminium looks cold. Mark it hot and keep gloves on.</source>
@@ -11693,7 +11693,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Bright metal throws ultraviolet up under the helmet: cover neck and wrists. Half a metre from a TIG arc on aluminium bare skin has 3.3 to 33 seconds a day.</source>
-        <translation>El metal brillante refleja ultravioleta hacia arriba, bajo la careta: cubrir cuello y muñecas. A medio metro de un arco TIG sobre aluminio, la piel desnuda tiene de 3.3 a 33 segundos al día.</translation>
+        <translation>El metal brillante refleja ultravioleta hacia arriba, bajo la careta: cubrir cuello y muñecas. A medio metro de un arco TIG sobre aluminio, la piel desnuda tiene de 3,3 a 33 segundos al día.</translation>
     </message>
     <message>
         <source>Clear away all dust and swarf: magnesium burns. Dry sand or a class D extinguisher to hand; no water, foam or carbon dioxide.</source>
@@ -11705,11 +11705,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Copper and zinc fume give metal fume fever; brass boils its zinc off. Extract at the arc.</source>
-        <translation>El humo de cobre y de cinc da fiebre de los metales; el latón desprende su cinc hirviendo. Extraer junto al arco.</translation>
+        <translation>El humo de cobre y de cinc da fiebre de los metales; el latón desprende su cinc hirviendo. Extraer el humo junto al arco.</translation>
     </message>
     <message>
         <source>Spring bronze and non-sparking tools may hold beryllium: traces of its dust scar the lungs for life. Unless you are sure it is free of it, do not weld, grind or sand it.</source>
-        <translation>El bronce para muelles y las herramientas antichispa pueden contener berilio: trazas de su polvo dejan cicatrices en los pulmones de por vida. Si no es seguro que no lo contiene, no soldarlo, amolarlo ni lijarlo.</translation>
+        <translation>El bronce para muelles y las herramientas antichispa pueden contener berilio: trazas de su polvo dejan cicatrices en los pulmones de por vida. Si no hay certeza de que no lo contienen, no soldarlos, amolarlos ni lijarlos.</translation>
     </message>
     <message>
         <source>Keep marked brushes, discs and files for each metal. Steel traces rust stainless and spoil aluminium welds.</source>
@@ -11733,7 +11733,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Carbon dioxide shielding makes some carbon monoxide. Extract; a headache means get out.</source>
-        <translation>El gas de dióxido de carbono forma algo de monóxido de carbono. Extraer; un dolor de cabeza significa salir de ahí.</translation>
+        <translation>El gas de dióxido de carbono forma algo de monóxido de carbono. Usar extracción; un dolor de cabeza significa salir de ahí.</translation>
     </message>
     <message>
         <source>If you purge the back, lead the gas to open air. Never put your head near a purge outlet or into a purged part before it is flushed.</source>
@@ -11741,11 +11741,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>All welding fume counts as cancer-causing. Extract at the arc even for a tack; open doors alone do not count.</source>
-        <translation>Todo humo de soldadura cuenta como cancerígeno. Extraer junto al arco incluso para un punto; las puertas abiertas por sí solas no cuentan.</translation>
+        <translation>Todo humo de soldadura cuenta como cancerígeno. Extraer el humo junto al arco incluso para un punto; las puertas abiertas por sí solas no cuentan.</translation>
     </message>
     <message>
         <source>Shielding gas sinks and gives no warning: a few breaths can drop you. Ventilate from low down, meter the oxygen (19.5 % at least), and never go in after a casualty.</source>
-        <translation>El gas de protección se hunde y no avisa: unas pocas respiraciones pueden derribar a cualquiera. Ventilar desde abajo, medir el oxígeno (al menos 19.5 %) y no entrar nunca a rescatar a una víctima.</translation>
+        <translation>El gas de protección se hunde y no avisa: unas pocas respiraciones pueden derribar a cualquiera. Ventilar desde lo más bajo, medir el oxígeno (al menos 19,5 %) y no entrar nunca a rescatar a una víctima.</translation>
     </message>
     <message>
         <source>A confined space needs a written plan, clean air supplied, a trained watcher outside and a way to pull you out. Cylinders and machine stay outside; never freshen the air with oxygen.</source>
@@ -11753,7 +11753,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Above 2.2 m/s (5 mph) of wind the gas shield fails. Screen the joint; more flow will not fix it.</source>
-        <translation>Por encima de 2.2 m/s (5 mph) de viento falla la protección de gas. Poner pantallas a la unión; más caudal no lo arregla.</translation>
+        <translation>Por encima de 2,2 m/s (5 mph) de viento falla la protección de gas. Poner pantallas a la unión; más caudal no lo arregla.</translation>
     </message>
     <message>
         <source>Do not weld or cut a tank, drum or can: emptied and rinsed ones still explode. Leave it to a tank specialist or fit a new one.</source>
@@ -11987,7 +11987,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Your welds</source>
-        <translation>Sold. propias</translation>
+        <translation>Registro</translation>
     </message>
 </context>
 <context>
@@ -12252,7 +12252,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Breaker or fuse [A]</source>
-        <translation>Disyuntor o fusible [A]</translation>
+        <translation>Disy./fusible [A]</translation>
     </message>
     <message>
         <source>Cord rated [A]</source>
@@ -12545,7 +12545,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Save the wall chart</source>
-        <translation>Guardar la lámina de pared</translation>
+        <translation>Guardar la tabla de pared</translation>
     </message>
     <message>
         <source>The file was not written</source>
@@ -12583,7 +12583,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Current over thickness</source>
-        <translation>Corriente según espesor</translation>
+        <translation>Corriente/espesor</translation>
     </message>
     <message>
         <source>AC waves</source>
@@ -12591,11 +12591,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Save this &amp;view…</source>
-        <translation>Guardar esta vis&amp;ta…</translation>
+        <translation>Guardar vis&amp;ta…</translation>
     </message>
     <message>
         <source>&amp;Wall chart…</source>
-        <translation>Lámina de &amp;pared…</translation>
+        <translation>Tabla de &amp;pared…</translation>
     </message>
     <message>
         <source>Thickness down, joint across, for the base&apos;s metal and process</source>
@@ -12711,7 +12711,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Procedure &amp;sheet…</source>
-        <translation>Hoja de proce&amp;dimiento…</translation>
+        <translation>Proce&amp;dimiento…</translation>
     </message>
     <message>
         <source>To the set-&amp;up page</source>
@@ -12828,7 +12828,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>none</source>
-        <translation>ninguna</translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>&amp;Hand</source>
@@ -12896,11 +12896,11 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Worked &amp;well</source>
-        <translation>Funcionó &amp;bien</translation>
+        <translation>Mu&amp;y bien</translation>
     </message>
     <message>
         <source>Wor&amp;ked</source>
-        <translation>Fun&amp;cionó</translation>
+        <translation>&amp;Bien</translation>
     </message>
     <message>
         <source>&amp;Failed</source>
@@ -12966,7 +12966,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Came out</source>
-        <translation>Resultado</translation>
+        <translation>Salió</translation>
     </message>
     <message>
         <source>Faults</source>
@@ -13100,7 +13100,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>Came out</source>
-        <translation>Resultado</translation>
+        <translation>Salió</translation>
     </message>
     <message>
         <source>Keep this filter…</source>
@@ -13176,7 +13176,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>{words}: any</source>
-        <translation>{words}: cualquiera</translation>
+        <translation>{words}: todo</translation>
     </message>
 </context>
 <context>
@@ -13322,7 +13322,7 @@ No es un procedimiento de soldadura. Van primero las normas locales, los manuale
     </message>
     <message>
         <source>seen from above; ring: the arc&apos;s spot</source>
-        <translation>visto desde arriba; anillo: la mancha del arco</translation>
+        <translation>desde arriba; anillo: el arco</translation>
     </message>
     <message>
         <source>C&amp;urrent</source>
@@ -13664,7 +13664,7 @@ dentro de {size}, de borde a borde</translation>
     </message>
     <message>
         <source>{name} has faults:</source>
-        <translation>{name} tiene defectos:</translation>
+        <translation>{name} tiene errores:</translation>
     </message>
     <message>
         <source>Faults</source>
@@ -14466,7 +14466,7 @@ La contraseña está mejor guardada en el archivo de contraseñas ~/.pgpass que 
     </message>
     <message>
         <source>PC  along a wall</source>
-        <translation>PC  horizontal en pared</translation>
+        <translation>PC  cornisa (en pared)</translation>
     </message>
     <message>
         <source>PF  upwards</source>
@@ -14482,7 +14482,7 @@ La contraseña está mejor guardada en el archivo de contraseñas ~/.pgpass que 
     </message>
     <message>
         <source>PD  overhead fillet</source>
-        <translation>PD  ángulo bajo techo</translation>
+        <translation>PD  en ángulo bajo techo</translation>
     </message>
     <message>
         <source>Let the card choose</source>
@@ -14762,7 +14762,7 @@ La contraseña está mejor guardada en el archivo de contraseñas ~/.pgpass que 
     </message>
     <message>
         <source>none</source>
-        <translation>ninguna</translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>Weld length</source>
@@ -14865,7 +14865,7 @@ La contraseña está mejor guardada en el archivo de contraseñas ~/.pgpass que 
     </message>
     <message>
         <source>a name for it, such as yard brake</source>
-        <translation>un nombre, p. ej. plegadora del patio</translation>
+        <translation>p. ej. patio</translation>
     </message>
     <message>
         <source>Cut a strip of {sheet}, measure it, bend it once, measure both legs outside.</source>
@@ -15017,11 +15017,11 @@ La contraseña está mejor guardada en el archivo de contraseñas ~/.pgpass que 
     </message>
     <message>
         <source>wider arc</source>
-        <translation>arco más ancho</translation>
+        <translation>más ancho</translation>
     </message>
     <message>
         <source>narrower arc</source>
-        <translation>arco más estrecho</translation>
+        <translation>más estrecho</translation>
     </message>
     <message>
         <source>A trend: no published figure ties the arc&apos;s width to hertz.</source>
