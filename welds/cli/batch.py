@@ -11,6 +11,7 @@ from welds.cli.session import Session
 from welds.errors import AmbiguousInputError, FileUnavailableError, InputError, NotCoveredError, WeldsError
 from welds.language import mark, tr
 
+LINE = mark("line")
 _WANTED = mark(
     'one JSON object, such as {"process": "tig", "metal": "5052", "thickness_mm": 2, "joint": "butt"}'
 )
@@ -63,24 +64,24 @@ def read_object(line: bytes) -> dict[str, object]:
     """Return the JSON object on the line; refuses a repeated key and numbers that are none."""
     if len(line) > LONGEST_BYTES:
         raise InputError(
-            tr("line"), tr("more than {longest_bytes} MB", longest_bytes=LONGEST_BYTES // 1000000), _WANTED
+            LINE, tr("more than {longest_bytes} MB", longest_bytes=LONGEST_BYTES // 1000000), _WANTED
         )
     try:
         text = line.decode("utf-8")
     except UnicodeDecodeError as error:
         raise InputError(
-            tr("line"), tr("a byte that is not UTF-8 (byte {place})", place=error.start + 1), _WANTED
+            LINE, tr("a byte that is not UTF-8 (byte {place})", place=error.start + 1), _WANTED
         ) from error
     if not text.strip():
-        raise InputError(tr("line"), tr("nothing"), tr(_WANTED))
+        raise InputError(LINE, tr("nothing"), tr(_WANTED))
     try:
         value = json.loads(text, object_pairs_hook=_once, parse_constant=_no_constant)
     except RecursionError as error:
-        raise InputError(tr("line"), tr("JSON nested too deeply"), tr(_WANTED)) from error
+        raise InputError(LINE, tr("JSON nested too deeply"), tr(_WANTED)) from error
     except ValueError as error:
-        raise InputError(tr("line"), tr("not JSON ({error})", error=error), tr(_WANTED)) from error
+        raise InputError(LINE, tr("not JSON ({error})", error=error), tr(_WANTED)) from error
     if not isinstance(value, dict):
-        raise InputError(tr("line"), _shown(value), tr(_WANTED))
+        raise InputError(LINE, _shown(value), tr(_WANTED))
     return value
 
 
@@ -106,7 +107,7 @@ def _once(pairs: list[tuple[str, object]]) -> dict[str, object]:
 
 
 def _no_constant(name: str) -> NoReturn:
-    raise InputError(tr("line"), name, tr("finite numbers"))
+    raise InputError(LINE, name, tr("finite numbers"))
 
 
 def _shown(value: object) -> str:
