@@ -33,8 +33,8 @@ tests() { "$venv/bin/python" -m pytest ${chosen:+-m "not slow"} "$@"; }
 
 if [ $# -gt 0 ]; then
   tests "$@" || failed="$failed tests"
-else  # the window's tests on one core, all others on another; shown one after the other
-  window="tests/gui tests/screens tests/bench"
+else  # the window's tests on one core, all others on another, about as long; shown one after the other
+  window="tests/gui"
   said=$(mktemp)
   trap 'rm -f "$said"' EXIT
   tests -p no:cacheprovider $window >"$said" 2>&1 &

@@ -33,7 +33,7 @@ def pairs(code: str) -> list[tuple[str, str]]:
 
 @cache
 def all_that_is_said() -> frozenset[str]:
-    """Return every literal handed to tr, mark or Qt's own tr anywhere in the program, and the tables' words."""
+    """Return every literal handed to tr, mark or Qt's own tr in the program, and the tables' words."""
     found = set()
     for file in (ROOT / "welds").rglob("*.py"):
         for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
