@@ -281,6 +281,14 @@ def test_rows_of_the_grid_are_filled_evenly(qapp, count, width, columns):
             "If it smells, leave and rest and get emergency care even if you feel fine",
             "If it smells, leave and rest and get emergency care even if you feel fine",
         ),
+        (
+            "Jeden geschlossenen Hohlraum vor dem Erwärmen entlüften, mit einem Loch abseits des Stoßes.",
+            "Jeden geschlossenen Hohlraum vor dem Erwärmen entlüften…",
+        ),
+        (
+            "Wurde darüber geschweißt oder riecht es erstickend: weggehen, ruhen und in die Notaufnahme",
+            "Wurde darüber geschweißt oder riecht es erstickend: weggehen…",
+        ),
     ],
 )
 def test_a_caution_in_short_ends_at_a_pause(text, short):

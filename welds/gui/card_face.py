@@ -5,8 +5,9 @@ from dataclasses import dataclass
 
 from welds.advice.card import Card
 
-LONG_LINE, SHORT_LINE = 54, 26
-"""A caution in short is cut at a pause between these lengths, in characters."""
+LONG_LINE, SHORT_LINE = 54, 25
+"""A caution in short is cut at the last pause between these lengths, in characters, else at the next one."""
+_LATE_PAUSE = re.compile(r"[,;] | \(")  # what follows a colon is the point of it
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +63,10 @@ class CautionLine:
         if len(head) <= LONG_LINE:
             return head + stop.strip()
         pauses = [pause.start() for pause in re.finditer(r"[,:;] | \(", head[: LONG_LINE - 4])]
-        return f"{head[: pauses[-1]]}\u2026" if pauses and pauses[-1] >= SHORT_LINE else head + stop.strip()
+        if pauses and pauses[-1] >= SHORT_LINE:
+            return f"{head[: pauses[-1]]}\u2026"
+        later = _LATE_PAUSE.search(head, LONG_LINE - 5)
+        return f"{head[: later.start()]}\u2026" if later else head + stop.strip()
 
 
 @dataclass(frozen=True, slots=True)

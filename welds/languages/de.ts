@@ -217,7 +217,7 @@
     </message>
     <message>
         <source>your log: {welds}, {alike} on this kind of joint ({sureness}; nine in ten that it lies between {low:.2f} and {high:.2f} times the tables)</source>
-        <translation>Schweißbuch: {welds}, davon an dieser Stoßart {alike} ({sureness}; mit neun zu zehn liegt es zwischen dem {low:.2f}- und {high:.2f}-Fachen der Tabellen)</translation>
+        <translation>Schweißbuch: {welds}, davon an dieser Stoßart {alike} ({sureness}; in neun von zehn Fällen liegt es zwischen dem {low:.2f}- und {high:.2f}-Fachen der Tabellen)</translation>
     </message>
     <message>
         <source>a like weld burned through at what would be {burnt:.0f} A here: stay below</source>
@@ -333,7 +333,7 @@
     </message>
     <message>
         <source>weathering</source>
-        <translation>wetterfest; wetterfester Stahl; Corten; Cortenstahl</translation>
+        <translation>wetterfest; wetterfester Stahl; wetterfester Baustahl</translation>
     </message>
     <message>
         <source>copper</source>
@@ -653,7 +653,7 @@
     </message>
     <message>
         <source>conventional load line 10 V + 0.04 V/A</source>
-        <translation>genormte Arbeitskennlinie 10 V + 0.04 V/A</translation>
+        <translation>genormte Arbeitskennlinie 10 V + 0,04 V/A</translation>
     </message>
     <message>
         <source>helium adds about {volts:g} V</source>
@@ -3003,7 +3003,7 @@ An eigene Typenschilder und Regal anpassen, dann: welds bench check</translation
     </message>
     <message>
         <source>Tick a box, open or close a Why</source>
-        <translation>Ein Kästchen abhaken, ein Warum öffnen oder schließen</translation>
+        <translation>Ein Kästchen ankreuzen, ein Warum öffnen oder schließen</translation>
     </message>
     <message>
         <source>Alt with an underlined letter</source>
@@ -3262,7 +3262,7 @@ An eigene Typenschilder und Regal anpassen, dann: welds bench check</translation
 5. Run a bead on scrap of the same sheet first.</source>
         <translation>EINSTELLEN VOR DEM SCHWEISSEN VON ALUMINIUM-ECKEN
 1. Seite Einstellung: Metall wählen, die Dicke so eintippen, wie man sie sagt (0.080, 14 ga, 2 mm), den Stoß anklicken.
-2. Alles abhaken, was auf dem Metall sein kann und wozu das Teil gehört. Lesen, was oben erscheint; ein roter Hinweis muss abgehakt werden, bevor die Karte bereit ist.
+2. Alles ankreuzen, was auf dem Metall sein kann und wozu das Teil gehört. Lesen, was oben erscheint; ein roter Hinweis muss abgehakt werden, bevor die Karte bereit ist.
 3. Das Gerät auf die großen Zahlen stellen; der Bereich neben jeder ist der Ort zum Suchen, wenn die erste Raupe nicht gefällt. Warum sagt, woher ein Wert kommt.
 4. Drucken (Strg+P) bringt es auf eine Seite; F9 zeigt die Hauptwerte quer durch die Werkstatt.
 5. Erst eine Raupe auf Abfall vom gleichen Blech ziehen.</translation>
@@ -3693,7 +3693,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>- Falling out: the sag of the liquid under its own weight over the open root, plus what arc and drops press in, against a quarter of the thickness (the limit of ISO 5817 level D).</source>
-        <translation>- Herausfallen: der Durchhang der Schmelze unter dem eigenen Gewicht über der offenen Wurzel, plus was Lichtbogen und Tropfen eindrücken, gegen ein Viertel der Dicke (die Grenze von ISO 5817 Gruppe D).</translation>
+        <translation>- Herausfallen: der Durchhang der Schmelze unter dem eigenen Gewicht über der offenen Wurzel, plus was Lichtbogen und Tropfen eindrücken, gegen ein Viertel der Dicke (die Grenze von ISO 5817 Bewertungsgruppe D).</translation>
     </message>
     <message>
         <source>- Added metal: for MIG its section follows from the wire feed that the current melts, and the heat the wire takes is left out of the plate; for TIG, corner and edge it is drawn at a usual size.</source>
@@ -3993,7 +3993,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>{spoke}, {alike} on this kind of joint. This bench runs {side}: {sureness}. Nine in ten that the right start lies between {low:.0f} and {high:.0f} {unit}.</source>
-        <translation>{spoke}, davon an dieser Stoßart {alike}. Diese Werkbank liegt {side}: {sureness}. Mit neun zu zehn liegt der richtige Startwert zwischen {low:.0f} und {high:.0f} {unit}.</translation>
+        <translation>{spoke}, davon an dieser Stoßart {alike}. Diese Werkbank liegt {side}: {sureness}. In neun von zehn Fällen liegt der richtige Startwert zwischen {low:.0f} und {high:.0f} {unit}.</translation>
     </message>
     <message>
         <source>{start:.0f} {unit} ({low:.0f} to {high:.0f})</source>
@@ -4081,7 +4081,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>not as it was written ({error}); mend it or move it away</source>
-        <translation>nicht wie geschrieben ({error}); reparieren oder wegschieben</translation>
+        <translation>nicht wie geschrieben ({error}); reparieren oder woandershin legen</translation>
     </message>
     <message>
         <source>one that a test bend was kept for (--test-bend with --brake keeps it)</source>
@@ -4357,7 +4357,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>warm service</source>
-        <translation>Betrieb warm</translation>
+        <translation>warmer Betrieb</translation>
     </message>
     <message>
         <source>salt water</source>
@@ -7529,7 +7529,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>How tight sheet may be bent cold by 90 degrees across the rolling direction. A row holds above the next thinner row of its document, up to its own thickness. Rows for alloys and tempers the catalogue does not have are left out, and one row of the inch table is dropped as it cannot be right: soft sheet of 0.020 in asked for twice the radius of 0.025 to 0.032 in.</source>
-        <translation>Wie eng Blech kalt um 90 Grad quer zur Walzrichtung gebogen werden darf. Eine Zeile gilt oberhalb der nächstdünneren Zeile ihres Dokuments bis zu ihrer eigenen Dicke. Zeilen für Legierungen und Zustände, die der Katalog nicht hat, sind weggelassen, und eine Zeile der Zolltabelle entfällt, weil sie nicht stimmen kann: weiches Blech von 0.020 in verlangte den doppelten Radius von 0.025 bis 0.032 in.</translation>
+        <translation>Wie eng Blech kalt um 90 Grad quer zur Walzrichtung gebogen werden darf. Eine Zeile gilt oberhalb der nächstdünneren Zeile ihres Dokuments bis zu ihrer eigenen Dicke. Zeilen für Legierungen und Zustände, die der Katalog nicht hat, sind weggelassen, und eine Zeile der Zolltabelle entfällt, weil sie nicht stimmen kann: weiches Blech von 0,020 in verlangte den doppelten Radius von 0,025 bis 0,032 in.</translation>
     </message>
     <message>
         <source>two copies agree</source>
@@ -7553,7 +7553,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>usable at 1.5 thicknesses where necessary</source>
-        <translation>notfalls mit 1.5 Dicken brauchbar</translation>
+        <translation>notfalls mit 1,5 Dicken brauchbar</translation>
     </message>
     <message>
         <source>usable at 1 thickness where necessary</source>
@@ -7577,11 +7577,11 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>shop practice: 0.5 to 1 thickness</source>
-        <translation>Werkstattpraxis: 0.5 bis 1 Dicke</translation>
+        <translation>Werkstattpraxis: 0,5 bis 1 Dicke</translation>
     </message>
     <message>
         <source>shop practice, annealed: 0.5 to 1 thickness</source>
-        <translation>Werkstattpraxis, weichgeglüht: 0.5 bis 1 Dicke</translation>
+        <translation>Werkstattpraxis, weichgeglüht: 0,5 bis 1 Dicke</translation>
     </message>
     <message>
         <source>shop practice for 340 to 420 MPa: 1 to 2 thicknesses</source>
@@ -7705,7 +7705,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>Bring fillet parts into close contact; no gap above 4.8 mm without bridging it first.</source>
-        <translation>Kehlnahtteile dicht aneinanderbringen; kein Spalt über 4.8 mm, ohne ihn erst zu überbrücken.</translation>
+        <translation>Kehlnahtteile dicht aneinanderbringen; kein Spalt über 4,8 mm, ohne ihn erst zu überbrücken.</translation>
     </message>
     <message>
         <source>No brass or bronze brush on steel.</source>
@@ -7857,7 +7857,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>potential carcinogen</source>
-        <translation>möglicherweise krebserzeugend</translation>
+        <translation>potenziell krebserzeugend</translation>
     </message>
     <message>
         <source>as low as can be reached</source>
@@ -8021,7 +8021,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>gas (0.2 mg/m3)</source>
-        <translation>Gas (0.2 mg/m3)</translation>
+        <translation>Gas (0,2 mg/m3)</translation>
     </message>
     <message>
         <source>gas, heavy work</source>
@@ -8049,7 +8049,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>gas (1.8 mg/m3)</source>
-        <translation>Gas (1.8 mg/m3)</translation>
+        <translation>Gas (1,8 mg/m3)</translation>
     </message>
     <message>
         <source>as archived 2008</source>
@@ -8069,7 +8069,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>gas (0.4 mg/m3)</source>
-        <translation>Gas (0.4 mg/m3)</translation>
+        <translation>Gas (0,4 mg/m3)</translation>
     </message>
     <message>
         <source>as of 1994</source>
@@ -8077,7 +8077,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>first smelt; once used to it, known only near 1.5 ppm</source>
-        <translation>erster Geruch; wer daran gewöhnt ist, bemerkt es erst bei etwa 1.5 ppm</translation>
+        <translation>erster Geruch; wer daran gewöhnt ist, bemerkt es erst bei etwa 1,5 ppm</translation>
     </message>
     <message>
         <source>thorium (thoriated tungsten)</source>
@@ -8141,7 +8141,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>longest bare exposure a day, 0.5 m from the arc</source>
-        <translation>längste ungeschützte Einwirkung je Tag, 0.5 m vom Lichtbogen</translation>
+        <translation>längste ungeschützte Einwirkung je Tag, 0,5 m vom Lichtbogen</translation>
     </message>
     <message>
         <source>Faults and remedies</source>
@@ -8169,7 +8169,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>Screen the joint; more than 2.2 m/s of moving air is too much.</source>
-        <translation>Stoß abschirmen; mehr als 2.2 m/s Luftbewegung ist zu viel.</translation>
+        <translation>Stoß abschirmen; mehr als 2,2 m/s Luftbewegung ist zu viel.</translation>
     </message>
     <message>
         <source>Gas off, leak, wet hose or empty bottle</source>
@@ -8201,7 +8201,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>Hold the tungsten about 1.5 to 3 mm off the work.</source>
-        <translation>Wolframelektrode etwa 1.5 bis 3 mm über dem Werkstück halten.</translation>
+        <translation>Wolframelektrode etwa 1,5 bis 3 mm über dem Werkstück halten.</translation>
     </message>
     <message>
         <source>Post-flow too short, pores only at the stop</source>
@@ -8465,7 +8465,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>Gun dragged</source>
-        <translation>Brenner gezogen</translation>
+        <translation>Brenner schleppend geführt</translation>
     </message>
     <message>
         <source>Push the gun with 10 to 15 degrees of lead.</source>
@@ -8529,7 +8529,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>Grind the speck out; hold the tungsten 1.5 to 3 mm off.</source>
-        <translation>Einschluss ausschleifen; Wolframelektrode 1.5 bis 3 mm Abstand halten.</translation>
+        <translation>Einschluss ausschleifen; Wolframelektrode 1,5 bis 3 mm Abstand halten.</translation>
     </message>
     <message>
         <source>Current too high for the diameter</source>
@@ -9017,7 +9017,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>the table prints 1050 (99.5 % aluminium), which is no class sold as rod everywhere; 1100 is the nearest</source>
-        <translation>die Tabelle nennt 1050 (99.5 % Aluminium), das nicht überall als Schweißstab zu kaufen ist; 1100 kommt ihm am nächsten</translation>
+        <translation>die Tabelle nennt 1050 (99,5 % Aluminium), das nicht überall als Schweißstab zu kaufen ist; 1100 kommt ihm am nächsten</translation>
     </message>
     <message>
         <source>nearest to the base metal in sea water</source>
@@ -9037,7 +9037,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>the table names 3103, the near twin of 3003; the table prints 1050 (99.5 % aluminium), which is no class sold as rod everywhere; 1100 is the nearest</source>
-        <translation>die Tabelle nennt 3103, den nahen Zwilling von 3003; die Tabelle nennt 1050 (99.5 % Aluminium), das nicht überall als Schweißstab zu kaufen ist; 1100 kommt ihm am nächsten</translation>
+        <translation>die Tabelle nennt 3103, den nahen Zwilling von 3003; die Tabelle nennt 1050 (99,5 % Aluminium), das nicht überall als Schweißstab zu kaufen ist; 1100 kommt ihm am nächsten</translation>
     </message>
     <message>
         <source>the table prints 6356, which is no filler class; read as 5356</source>
@@ -9717,7 +9717,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>One group of one edition: the base gas and what is mixed into it, in percent of volume. A share lies above its lower limit and up to its upper one; the lowest limit of the 2008 edition, 0.5, itself belongs to the group. Helium may stand in for argon in the groups based on argon. What fits no group is called Z.</source>
-        <translation>Eine Gruppe einer Ausgabe: das Grundgas und was ihm beigemischt ist, in Volumenprozent. Ein Anteil liegt über seiner unteren Grenze und reicht bis zur oberen; die niedrigste Grenze der Ausgabe 2008, 0.5, gehört selbst zur Gruppe. In den Gruppen auf Argonbasis darf Helium das Argon ersetzen. Was in keine Gruppe passt, heißt Z.</translation>
+        <translation>Eine Gruppe einer Ausgabe: das Grundgas und was ihm beigemischt ist, in Volumenprozent. Ein Anteil liegt über seiner unteren Grenze und reicht bis zur oberen; die niedrigste Grenze der Ausgabe 2008, 0,5, gehört selbst zur Gruppe. In den Gruppen auf Argonbasis darf Helium das Argon ersetzen. Was in keine Gruppe passt, heißt Z.</translation>
     </message>
     <message>
         <source>Gas uses</source>
@@ -9773,7 +9773,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>helium with 7.5 % argon and 2.5 % carbon dioxide</source>
-        <translation>Helium mit 7.5 % Argon und 2.5 % Kohlendioxid</translation>
+        <translation>Helium mit 7,5 % Argon und 2,5 % Kohlendioxid</translation>
     </message>
     <message>
         <source>Sheet and tube gauges</source>
@@ -9977,7 +9977,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>incorrect root gap of a fillet weld</source>
-        <translation>falscher Stegabstand (Kehlnaht)</translation>
+        <translation>schlechte Passung (Kehlnaht)</translation>
     </message>
     <message>
         <source>Joint factors</source>
@@ -10045,7 +10045,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>aluminium 5005, 0.8 % magnesium</source>
-        <translation>Aluminium 5005, 0.8 % Magnesium</translation>
+        <translation>Aluminium 5005, 0,8 % Magnesium</translation>
     </message>
     <message>
         <source>Low magnesium sits near the crack-prone mixture: always add filler, never wash the edges together alone.</source>
@@ -10053,7 +10053,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>aluminium 5052, 2.5 % magnesium</source>
-        <translation>Aluminium 5052, 2.5 % Magnesium</translation>
+        <translation>Aluminium 5052, 2,5 % Magnesium</translation>
     </message>
     <message>
         <source>Cracks when fused without filler or with rod cut from the sheet: 5356 carries the bead past the crack-prone mixture.</source>
@@ -10061,7 +10061,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>aluminium 5083, 4.5 % magnesium, marine plate</source>
-        <translation>Aluminium 5083, 4.5 % Magnesium, Schiffbauplatte</translation>
+        <translation>Aluminium 5083, 4,5 % Magnesium, Schiffbauplatte</translation>
     </message>
     <message>
         <source>Keep welded parts out of lasting service above 65 degC, and keep 4043 and 4047 away from it.</source>
@@ -10073,7 +10073,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>aluminium 5454, 2.7 % magnesium, for warm service</source>
-        <translation>Aluminium 5454, 2.7 % Magnesium, für warmen Betrieb</translation>
+        <translation>Aluminium 5454, 2,7 % Magnesium, für warmen Betrieb</translation>
     </message>
     <message>
         <source>The 5xxx alloy for warm parts: with 5554 filler it may stay in service above 65 degC.</source>
@@ -10293,19 +10293,19 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>2.5 on 2.5 mm</source>
-        <translation>2.5 auf 2.5 mm</translation>
+        <translation>2,5 auf 2,5 mm</translation>
     </message>
     <message>
         <source>3.2 on 3.2 mm</source>
-        <translation>3.2 auf 3.2 mm</translation>
+        <translation>3,2 auf 3,2 mm</translation>
     </message>
     <message>
         <source>6.4 on 12.5 mm</source>
-        <translation>6.4 auf 12.5 mm</translation>
+        <translation>6,4 auf 12,5 mm</translation>
     </message>
     <message>
         <source>thickness plus 8 mm at least; at most that plus 3 mm, or 2.25 times the weld</source>
-        <translation>mindestens Dicke plus 8 mm; höchstens das plus 3 mm oder die 2.25-fache Nahtdicke</translation>
+        <translation>mindestens Dicke plus 8 mm; höchstens das plus 3 mm oder die 2,25-fache Nahtdicke</translation>
     </message>
     <message>
         <source>Plug weld rules</source>
@@ -11509,7 +11509,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>6 x 3 x 2.4 m one-car garage</source>
-        <translation>Einzelgarage 6 x 3 x 2.4 m</translation>
+        <translation>Einzelgarage 6 x 3 x 2,4 m</translation>
     </message>
     <message>
         <source>fails both the volume and height test, so fan or hood needed</source>
@@ -11693,7 +11693,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>Bright metal throws ultraviolet up under the helmet: cover neck and wrists. Half a metre from a TIG arc on aluminium bare skin has 3.3 to 33 seconds a day.</source>
-        <translation>Blankes Metall wirft Ultraviolett unter den Helm: Hals und Handgelenke bedecken. Einen halben Meter vom WIG-Lichtbogen auf Aluminium hat bloße Haut 3.3 bis 33 Sekunden am Tag.</translation>
+        <translation>Blankes Metall wirft Ultraviolett unter den Helm: Hals und Handgelenke bedecken. Einen halben Meter vom WIG-Lichtbogen auf Aluminium hat bloße Haut 3,3 bis 33 Sekunden am Tag.</translation>
     </message>
     <message>
         <source>Clear away all dust and swarf: magnesium burns. Dry sand or a class D extinguisher to hand; no water, foam or carbon dioxide.</source>
@@ -11745,7 +11745,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>Shielding gas sinks and gives no warning: a few breaths can drop you. Ventilate from low down, meter the oxygen (19.5 % at least), and never go in after a casualty.</source>
-        <translation>Schutzgas sinkt ab und warnt nicht: wenige Atemzüge können umwerfen. Von unten her lüften, den Sauerstoff messen (mindestens 19.5 %) und niemals einem Verunglückten hinterhergehen.</translation>
+        <translation>Schutzgas sinkt ab und warnt nicht: schon wenige Atemzüge können bewusstlos machen. Von unten her lüften, den Sauerstoff messen (mindestens 19,5 %) und niemals einem Verunglückten hinterhergehen.</translation>
     </message>
     <message>
         <source>A confined space needs a written plan, clean air supplied, a trained watcher outside and a way to pull you out. Cylinders and machine stay outside; never freshen the air with oxygen.</source>
@@ -11753,7 +11753,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>Above 2.2 m/s (5 mph) of wind the gas shield fails. Screen the joint; more flow will not fix it.</source>
-        <translation>Über 2.2 m/s (5 mph) Wind versagt der Gasschutz. Stoß abschirmen; mehr Durchfluss hilft nicht.</translation>
+        <translation>Über 2,2 m/s (5 mph) Wind versagt der Gasschutz. Stoß abschirmen; mehr Durchfluss hilft nicht.</translation>
     </message>
     <message>
         <source>Do not weld or cut a tank, drum or can: emptied and rinsed ones still explode. Leave it to a tank specialist or fit a new one.</source>
@@ -11761,7 +11761,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>Never weld on or heat a sealed or pressurised item: cylinder, damper, gas strut, inflator, air tank, wheel with its tyre on. Take it off the job first.</source>
-        <translation>Niemals an einem verschlossenen oder unter Druck stehenden Gegenstand schweißen oder ihn erhitzen: Gasflasche, Dämpfer, Gasfeder, Gasgenerator, Luftbehälter, Rad mit aufgezogenem Reifen. Zuerst vom Werkstück abbauen.</translation>
+        <translation>Niemals an einem verschlossenen oder unter Druck stehenden Gegenstand schweißen oder ihn erhitzen: Gasflasche, Dämpfer, Gasfeder, Airbag-Gasgenerator, Luftbehälter, Rad mit aufgezogenem Reifen. Zuerst vom Werkstück abbauen.</translation>
     </message>
     <message>
         <source>Vent every closed cavity before heat, with a hole clear of the joint. Trapped air or moisture can burst it or blow out the last of the bead.</source>
@@ -11781,7 +11781,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>Take out trim, carpet and sound deadening, lay a fire blanket, and post a watcher behind the panel.</source>
-        <translation>Verkleidung, Teppich und Dämmmatten ausbauen, eine Löschdecke auslegen und eine Brandwache hinter das Blech stellen.</translation>
+        <translation>Verkleidung, Teppich und Dämmmatten ausbauen, eine Brandschutzdecke auslegen und eine Brandwache hinter das Blech stellen.</translation>
     </message>
     <message>
         <source>A high-frequency start can kill electronics nearby. Use a lift start near a vehicle&apos;s modules.</source>
@@ -11809,7 +11809,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>No welding in rain, on a wet floor, or in wet gloves or clothes. Stand dry and insulated, and switch off before touching tungsten, tip or wire.</source>
-        <translation>Kein Schweißen bei Regen, auf nassem Boden oder in nassen Handschuhen oder nasser Kleidung. Trocken und isoliert stehen, und ausschalten, bevor Wolframelektrode, Stromdüse oder Draht berührt wird.</translation>
+        <translation>Nicht schweißen bei Regen, auf nassem Boden oder in nassen Handschuhen oder nasser Kleidung. Trocken und isoliert stehen, und ausschalten, bevor Wolframelektrode, Stromdüse oder Draht berührt wird.</translation>
     </message>
     <message>
         <source>Chain the cylinder upright, away from sparks and out of the welding circuit. Shut its valve whenever work stops.</source>

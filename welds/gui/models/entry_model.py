@@ -6,6 +6,8 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
 
+from welds.advice.evidence import Outcome
+from welds.advice.request import Joint
 from welds.gui.pages.log import words
 from welds.language import tr
 from welds.logbook.entry import Entry
@@ -136,6 +138,18 @@ class EntryModel(QAbstractTableModel):
             return None
         self._blocks.move_to_end(place)
         return block[within] if within < len(block) else None
+
+    def fixed_words(self, column: int) -> tuple[str, ...]:
+        """Return all that can stand in a column where that is a closed set, else nothing."""
+        match column:
+            case 1:
+                return tuple(map(tr, PROCESS_NAMES.values()))
+            case 4:
+                return tuple(words.joint_words(joint.value) for joint in Joint)
+            case 7:
+                return tuple(map(words.outcome_words, Outcome))
+            case _:
+                return ()
 
     def rowCount(self, parent: Index = _NOWHERE) -> int:
         return 0 if parent.isValid() else self._listing.count

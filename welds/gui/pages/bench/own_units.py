@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from welds.bench.machine_fields import MACHINE, SUPPLY
 from welds.bench.readers import NUMBER, Number
-from welds.language import mark, tr
+from welds.language import figure, mark, tr
 from welds.quantities.registry import convert
 from welds.quantities.sizes import sold_size
 from welds.quantities.units import Units
@@ -77,9 +77,9 @@ def size_words(size: str, kind: str, units: Units) -> str:
     """Return a sold size, such as "1.6 mm", by the name on the packet in the person's system."""
     number, _, unit = size.partition(" ")
     if units is Units.METRIC or unit != "mm" or not NUMBER.fullmatch(number):
-        return size
+        return figure(size)
     sold = sold_size(float(number.replace(",", ".")), kind)
-    return f"{sold[1]} in" if sold else size
+    return figure(f"{sold[1]} in" if sold else size)
 
 
 def _is_usable(reader: Number, text: str) -> bool:

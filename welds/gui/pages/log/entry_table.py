@@ -1,7 +1,7 @@
 """The table of logged welds: sorted by its headings, coloured by how they came out."""
 
-from PySide6.QtCore import QItemSelectionModel, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QPalette, QResizeEvent
+from PySide6.QtCore import QEvent, QItemSelectionModel, Qt, Signal
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QKeyEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -19,7 +19,12 @@ from welds.logbook.entry import Entry
 
 ROW_PX = 34
 OUTCOME = 7
-WIDTHS_PX = (112, 84, 112, 108, 136, 54, 90, 122, 110, 210, 120, 140)
+WIDTHS_PX = (104, 70, 112, 90, 80, 50, 70, 80, 110, 210, 120, 140)
+"""What each column has at least; a longer head or a longer word of a fixed choice makes it wider."""
+
+CELL_PX = 18
+"""What stands to the left and right of a word in its cell."""
+
 ROOMY_PX = 1200
 ONLY_WITH_ROOM = (9, 10, 11)
 """Machine, person and notes: left out where the table is narrow; the detail has them."""
@@ -69,13 +74,12 @@ class EntryTable(QTableView):
         heads.setHighlightSections(False)
         heads.setStretchLastSection(True)
         heads.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        for column, width in enumerate(WIDTHS_PX):
-            self.setColumnWidth(column, width)
         heads.setSortIndicator(0, Qt.SortOrder.DescendingOrder)
         heads.setSortIndicatorShown(True)
         heads.setSectionsClickable(True)
         heads.sortIndicatorChanged.connect(self._on_sort_changed)
         self._sorted = (0, Qt.SortOrder.DescendingOrder)
+        self._fit_columns()
         self.selectionModel().currentRowChanged.connect(self._on_current_changed)
         self.doubleClicked.connect(lambda _index: self.change_wanted.emit())
 
@@ -112,6 +116,20 @@ class EntryTable(QTableView):
         super().resizeEvent(event)
         for column in ONLY_WITH_ROOM:
             self.setColumnHidden(column, self.width() < ROOMY_PX)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._fit_columns()
+
+    def _fit_columns(self) -> None:
+        """Give every column the room of its head and of the words that can stand in it."""
+        bold = QFont(self.font())
+        bold.setBold(True)
+        wide = QFontMetrics(bold).horizontalAdvance
+        for column, least in enumerate(WIDTHS_PX):
+            words = max(map(wide, self.entries.fixed_words(column)), default=0) + CELL_PX
+            self.setColumnWidth(column, max(least, words, self.horizontalHeader().sectionSizeHint(column)))
 
     def _on_sort_changed(self, column: int, order: Qt.SortOrder) -> None:
         sort = self.entries.columns[column].sort

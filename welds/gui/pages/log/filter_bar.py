@@ -21,7 +21,7 @@ from welds.reference.tables import Tables
 SAVE, FORGET = "\0save", "\0forget"
 FIELD_PX = 156
 SHORTEST = 7
-"""Letters that a choice keeps of its words where the text is large and the window small."""
+"""Letters that a choice keeps of its words where the text is large and the window small; else it has all."""
 
 
 class FilterBar(QFrame):
@@ -54,11 +54,11 @@ class FilterBar(QFrame):
         self.clear.clicked.connect(self.cleared)
         row = QHBoxLayout()
         row.setSpacing(6)
-        row.addWidget(self.text, 3)
-        row.addWidget(self._choice("process", self.tr("Process"), self._words.processes()), 1)
-        row.addWidget(self._choice("joint", self.tr("Joint"), self._words.joints()), 1)
+        row.addWidget(self.text, 1)
+        row.addWidget(self._choice("process", self.tr("Process"), self._words.processes()))
+        row.addWidget(self._choice("joint", self.tr("Joint"), self._words.joints()))
         outcomes = [(each.value, outcome_words(each)) for each in Outcome]
-        row.addWidget(self._choice("outcome", self.tr("Came out"), outcomes), 1)
+        row.addWidget(self._choice("outcome", self.tr("Came out"), outcomes))
         for part in (self.more, self.nearest, self.saved, self.clear):
             row.addWidget(part)
         self._tables = tables
@@ -156,6 +156,7 @@ class FilterBar(QFrame):
 
     def _choice(self, name: str, words: str, options: Sequence[tuple[str, str]]) -> ChoiceBox:
         field = ChoiceBox(words, (("", self.tr("{words}: any").format(words=words)), *options), self)
+        field.setSizeAdjustPolicy(ChoiceBox.SizeAdjustPolicy.AdjustToContents)
         field.setMinimumContentsLength(SHORTEST)
         field.chosen.connect(lambda value: self.changed.emit(name, value))
         self.fields[name] = field

@@ -13,7 +13,7 @@ from welds.language import tr
 from welds.quantities.band import Band
 
 BAR_PX = 10
-NAME_PX, FIGURES_PX = 84, 130
+GAP_PX, BAND_PX = 10, 120
 MARKS = {"good": "\u2713", "": "\u25cb", "stop": "\u2717"}
 """By tone: worked well, worked, failed; the words beside it say the same."""
 
@@ -24,12 +24,13 @@ class BandPair(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._learned: Learned | None = None
-        self.setMinimumSize(QSize(NAME_PX + FIGURES_PX + 120, 2 * self._line_px()))
+        self._names = (self.tr("Tables"), self.tr("Your welds"))
+        self.setMinimumHeight(2 * self._line_px())
 
     def show_learned(self, learned: Learned) -> None:
         """Show what was learned beside the tables' band."""
         self._learned = learned
-        self.setMinimumHeight(2 * self._line_px())
+        self.setMinimumSize(QSize(sum(self._beside()) + BAND_PX, 2 * self._line_px()))
         said = self.tr("Tables {table}; learned from your welds {learned}")
         self.setAccessibleName(said.format(table=_figures(learned.table), learned=_figures(learned.band)))
         self.update()
@@ -44,10 +45,9 @@ class BandPair(QWidget):
             bands = (self._learned.table, self._learned.band)
             low = min(band.low for band in bands) * 0.96
             high = max(band.high for band in bands) * 1.04
-            room = QRectF(NAME_PX, 0.0, self.width() - NAME_PX - FIGURES_PX, self.height())
-            for place, (name, band) in enumerate(
-                zip((self.tr("Tables"), self.tr("Your welds")), bands, strict=True)
-            ):
+            left, right = self._beside()
+            room = QRectF(left, 0.0, self.width() - left - right, self.height())
+            for place, (name, band) in enumerate(zip(self._names, bands, strict=True)):
                 self._paint_band(painter, colours, place, name, band, (low, high, room))
         finally:
             painter.end()
@@ -71,9 +71,11 @@ class BandPair(QWidget):
         is_learned = place == 1
         painter.setPen(QColor(colours.ink if is_learned else colours.soft_ink))
         vertical = Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(QRectF(0, line * place, NAME_PX, line), vertical | Qt.AlignmentFlag.AlignLeft, name)
         painter.drawText(
-            QRectF(room.right() + 8, line * place, FIGURES_PX - 8, line),
+            QRectF(0, line * place, room.left(), line), vertical | Qt.AlignmentFlag.AlignLeft, name
+        )
+        painter.drawText(
+            QRectF(room.right() + GAP_PX, line * place, self.width() - room.right() - GAP_PX, line),
             vertical | Qt.AlignmentFlag.AlignLeft,
             _figures(band),
         )
@@ -87,6 +89,14 @@ class BandPair(QWidget):
             QRectF(x(band.start), bar.top() - 3, 0, 0).topLeft(),
             QRectF(x(band.start), bar.bottom() + 3, 0, 0).topLeft(),
         )
+
+    def _beside(self) -> tuple[int, int]:
+        """The room that the words to the left and the figures to the right take."""
+        if self._learned is None:
+            return 0, 0
+        wide = self.fontMetrics().horizontalAdvance
+        figures = (_figures(self._learned.table), _figures(self._learned.band))
+        return max(map(wide, self._names)) + GAP_PX, max(map(wide, figures)) + GAP_PX
 
     def _line_px(self) -> int:
         return self.fontMetrics().height() + 8
