@@ -19,10 +19,10 @@ from welds.logbook.entry import Entry
 
 ROW_PX = 34
 OUTCOME = 7
-WIDTHS_PX = (104, 70, 112, 90, 80, 50, 70, 80, 110, 210, 120, 140)
+WIDTHS_PX = (100, 60, 104, 84, 80, 44, 64, 80, 84, 210, 120, 140)
 """What each column has at least; a longer head or a longer word of a fixed choice makes it wider."""
 
-CELL_PX = 18
+CELL_PX = 24
 """What stands to the left and right of a word in its cell."""
 
 ROOMY_PX = 1200
