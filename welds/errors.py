@@ -30,7 +30,7 @@ class InputError(WeldsError):
             tr(
                 "{field}: {given!s:.80} is not usable; allowed: {allowed}{hint}",
                 field=tr(field),
-                given=tr(NOTHING) if given == NOTHING else given,
+                given=tr(NOTHING) if given == NOTHING else " ".join(str(given).splitlines()),
                 allowed=allowed,
                 hint=hint,
             )

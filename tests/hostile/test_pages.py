@@ -1,7 +1,7 @@
 """Whatever is typed into a page: a sentence beside the field or an answer, and no other error."""
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from tests.hostile.cases import cases
@@ -113,6 +113,7 @@ def test_log_form(qapp, engine, texts, settings, shown_in):
 
 @cases(60, 0.05)
 @given(field_texts(FILTER_FIELDS), units)
+@example(fields=[("photos", "0\n0")], shown_in=Units.METRIC)  # found by ten thousand
 def test_filters_of_the_log(tables, fields, shown_in):
     assert "\n" not in refusal(lambda: filter_of(dict(fields), tables, shown_in))
 
@@ -144,3 +145,9 @@ def test_entries_of_a_job(tables, section, data):
         assert changed.startswith(text[:200])
 
     assert refusal(written).count("\n") < 12  # one line a field that cannot be used
+
+
+def test_half_a_character_as_a_name_is_refused():
+    """As a file's broken name has it; found by ten thousand entries."""
+    said = refusal(lambda: with_entry(demo_file().read_text(encoding="utf-8"), "joints", "\udcff", {}))
+    assert "no YAML any more" in said

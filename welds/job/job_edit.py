@@ -35,7 +35,7 @@ def entries_in(text: str) -> dict[str, dict[str, dict[str, str]]]:
     """Return what each entry says, by section and id, as a person would type it."""
     try:
         top = yaml_edit.read(text)
-    except (yaml.YAMLError, RecursionError) as error:
+    except (yaml.YAMLError, RecursionError, UnicodeEncodeError) as error:
         raise InputError(tr("job file"), tr("no YAML any more"), tr(_MEND)) from error
     found: dict[str, dict[str, dict[str, str]]] = {}
     for section in SECTIONS:

@@ -63,6 +63,10 @@ def parse_yaml(text: str, shown: str) -> YamlMap:
         raise ReferenceDataError(
             shown, tr("not readable as YAML: {problem}", problem=str(error).splitlines()[0])
         ) from error
+    except UnicodeEncodeError as error:  # half a character, as a broken name of a file has it
+        raise ReferenceDataError(
+            shown, tr("not readable as YAML: {problem}", problem=error.reason)
+        ) from error
     except RecursionError as error:
         raise ReferenceDataError(shown, tr("not readable as YAML: nested too deeply")) from error
     assert isinstance(value, YamlMap)
