@@ -145,7 +145,7 @@
     </message>
     <message>
         <source>travel</source>
-        <translation>Schweißgeschwindigkeit</translation>
+        <translation>Vorschub</translation>
     </message>
     <message>
         <source>voltage</source>
@@ -3433,7 +3433,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>seen from above; ring: the arc&apos;s spot</source>
-        <translation>von oben gesehen; Ring: der Brennfleck</translation>
+        <translation>von oben; Ring: Brennfleck</translation>
     </message>
     <message>
         <source>pool {length}</source>
@@ -13322,7 +13322,7 @@ Es ist keine Schweißanweisung. Örtliche Vorschriften, die Handbücher von Ger�
     </message>
     <message>
         <source>seen from above; ring: the arc&apos;s spot</source>
-        <translation>von oben gesehen; Ring: der Brennfleck</translation>
+        <translation>von oben; Ring: Brennfleck</translation>
     </message>
     <message>
         <source>C&amp;urrent</source>
