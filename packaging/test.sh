@@ -23,24 +23,31 @@ check() {
   fi
 }
 
-check format -m ruff format --check .
-check lint -m ruff check .
-check types -m mypy
-check layers -c 'from importlinter.cli import lint_imports_command as main; main()'
+checks() {
+  check format -m ruff format --check .
+  check lint -m ruff check .
+  check types -m mypy
+  check layers -c 'from importlinter.cli import lint_imports_command as main; main()'
+}
 
 case ${1:-} in quick) shift; chosen=yes ;; *) chosen= ;; esac
 tests() { "$venv/bin/python" -m pytest ${chosen:+-m "not slow"} "$@"; }
 
 if [ $# -gt 0 ]; then
+  checks
   tests "$@" || failed="$failed tests"
-else  # the window's tests on one core, all others on another, about as long; shown one after the other
+else  # checks and the window's tests on one core, all others on another, about as long; shown one after the other
   window="tests/gui"
   said=$(mktemp)
   trap 'rm -f "$said"' EXIT
-  tests -p no:cacheprovider $window >"$said" 2>&1 &
+  (
+    checks
+    tests -p no:cacheprovider $window || failed="$failed window-tests"
+    [ -z "$failed" ] || { printf 'failed:%s\n' "$failed"; exit 1; }
+  ) >"$said" 2>&1 &
   aside=$!
   tests $(printf -- '--ignore=%s ' $window) || failed="$failed tests"
-  wait "$aside" || failed="$failed window-tests"
+  wait "$aside" || failed="$failed checks-or-window-tests"
   cat "$said"
 fi
 
