@@ -1,6 +1,6 @@
 #!/bin/sh
 # Sets up what is missing, then runs every check, headless: format, lint, types, layers, tests.
-# test.sh [quick] [arguments for pytest]    quick: without the tests marked slow
+# test.sh [quick] [arguments for pytest]    quick: without the tests marked slow; heavy ones are run by hand
 set -eu
 
 root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd -P)
@@ -31,7 +31,7 @@ checks() {
 }
 
 case ${1:-} in quick) shift; chosen=yes ;; *) chosen= ;; esac
-tests() { "$venv/bin/python" -m pytest ${chosen:+-m "not slow"} "$@"; }
+tests() { "$venv/bin/python" -m pytest -m "not heavy${chosen:+ and not slow}" "$@"; }
 
 if [ $# -gt 0 ]; then
   checks

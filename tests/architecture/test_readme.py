@@ -18,7 +18,7 @@ def test_there_are_commands():
     assert len(COMMANDS) > 5
 
 
-@pytest.mark.slow
+@pytest.mark.heavy
 def test_commands_answer_one_after_the_other(tmp_path: Path, monkeypatch: pytest.MonkeyPatch):
     """In the README's order, since some read what an earlier one wrote."""
     monkeypatch.setenv("PYTHONPATH", str(ROOT))

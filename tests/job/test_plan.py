@@ -108,6 +108,7 @@ def seconds_to_plan(job, tables, past: Callable[[], Past | None]) -> float:
     return min(times)
 
 
+@pytest.mark.heavy
 def test_three_hundred_joints_that_all_differ_in_under_a_second_without_and_with_a_log(job_of, tables, log):
     """Every joint after the one before: 0.5 s of one core of 2026, 0.6 s with a log."""
     job = job_of(three_hundred_joints())

@@ -246,7 +246,7 @@ def test_a_draft_survives_and_is_dropped(log):
 # ---------------------------------------------------------------------------------------------- large
 
 
-@pytest.mark.slow
+@pytest.mark.heavy
 def test_a_large_log_answers_quickly(path, tables):
     """20,000 welds here; 100,000 and 1,000,000 by hand, figures in DEVELOPERS.md."""
     with open_logbook(str(path)) as log:

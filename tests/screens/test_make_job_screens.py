@@ -5,7 +5,7 @@ import pytest
 from tests.screens.make_job_screens import SIZES, picture
 from welds.gui.engine import load_engine
 
-pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
+pytestmark = [pytest.mark.heavy, pytest.mark.qt_log_ignore("This plugin does not support", extend=True)]
 
 
 @pytest.mark.parametrize(

@@ -3,7 +3,7 @@ import pytest
 from tests.screens.make_screens import REQUESTS, SIZES, Screen, all_screens, picture
 from welds.gui.engine import load_engine
 
-pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
+pytestmark = [pytest.mark.heavy, pytest.mark.qt_log_ignore("This plugin does not support", extend=True)]
 
 
 def test_every_look_of_every_request_is_listed_once():

@@ -45,6 +45,7 @@ def test_a_refusal_says_why_in_one_line(asked):
             assert "\n" not in str(each.refusal)
 
 
+@pytest.mark.heavy
 def test_what_a_refusal_names_leads_to_an_answer(tables, asked, never_welded):
     """The joint or process may be wrong, then the thickness, then the hole: three steps, each named."""
     refused = [each for each in asked if each.refusal and each.request.metal not in never_welded]
