@@ -145,7 +145,7 @@
     </message>
     <message>
         <source>travel</source>
-        <translation>Vorschub</translation>
+        <translation>Geschwindigkeit</translation>
     </message>
     <message>
         <source>voltage</source>

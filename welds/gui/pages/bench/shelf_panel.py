@@ -178,6 +178,7 @@ class ShelfPanel(QWidget):
         self.helmets.textEdited.connect(self.helmets_edited)
         self._add(words["helmet_shades"], self.helmets)
         self._grid.setRowStretch(self._grid.rowCount(), 1)
+        self.set_units(Units.METRIC)
 
     def set_units(self, units: Units) -> None:
         """Call sizes and gases left as the person's system does; `show_shelf` follows."""

@@ -7,12 +7,12 @@ from functools import partial
 from PySide6.QtCore import QObject
 
 from welds.advice.phrase import read_phrase
-from welds.advice.request import Joint
+from welds.advice.request import Joint, Process
 from welds.gui.engine import Fields
 from welds.gui.pages.faults.finder import FaultFinder
 from welds.gui.pages.setup.presenter import SetupPresenter
 from welds.reference.names import name_of
-from welds.report.wording import joint_name
+from welds.report.wording import joint_name, process_name
 
 MOST = 14
 
@@ -104,7 +104,12 @@ class Finder(QObject):
         if text("other_metal") or text("other_thickness"):
             other = " ".join(filter(None, (text("other_metal"), text("other_thickness"))))
             both.append(self.tr("to {other}").format(other=other))
-        parts = [text("process").upper(), _joint_words(text("joint")), " ".join(filter(None, both))]
+        process = text("process")
+        parts = [
+            process_name(Process(process)) if process in set(Process) else process,
+            _joint_words(text("joint")),
+            " ".join(filter(None, both)),
+        ]
         parts += [", ".join(map(name_of, text("coating").split(", ")))]
         if text("position") not in ("", "PA"):
             parts.append(text("position"))

@@ -81,7 +81,8 @@ class LogParts(QObject):
         shortcut = QShortcut(QKeySequence("Ctrl+L"), window)
         shortcut.activated.connect(window.log_what_is_shown)
         if window.commands is not None:
-            window.commands.shortcuts.append(("Ctrl+L", self.tr("Log this weld")))
+            shown = shortcut.key().toString(QKeySequence.SequenceFormat.NativeText)
+            window.commands.shortcuts.append((shown, self.tr("Log this weld")))
         self._timers = [
             QTimer(self, singleShot=True, interval=REST_MS),
             QTimer(self, singleShot=True, interval=IDLE_MS),
