@@ -101,4 +101,4 @@ class _Figure(float):
 
 
 def _localised(value: object) -> object:
-    return _Figure(value) if type(value) is float else value
+    return _Figure(value) if isinstance(value, float) else value

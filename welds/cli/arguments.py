@@ -4,7 +4,7 @@ import argparse
 from collections.abc import Iterable, Sequence
 from typing import NoReturn
 
-from welds.errors import InputError, nearest
+from welds.errors import NOTHING, InputError, nearest
 from welds.language import NAMES, mark, tr
 
 _NEEDED = "the following arguments are required: "
@@ -46,14 +46,16 @@ class Parser(argparse.ArgumentParser):
         option, _, rest = message.removeprefix("argument ").partition(": ")
         if rest.startswith("expected"):
             option = option.split("/")[0]
-            raise InputError(option, tr("nothing"), tr("one value, as in {option}=VALUE", option=option))
+            raise InputError(option, NOTHING, tr("one value, as in {option}=VALUE", option=option))
         if rest.startswith(_IGNORED):
             value = rest.removeprefix(_IGNORED)
             message = tr("argument {option}: ignored explicit argument {value}", option=option, value=value)
         elif message.startswith(_NEEDED):
             names = message.removeprefix(_NEEDED)
             message = tr("the following arguments are required: {names}", names=names)
-        raise InputError(tr("command line"), message, tr("{prog} --help lists what it takes", prog=self.prog))
+        raise InputError(
+            mark("command line"), message, tr("{prog} --help lists what it takes", prog=self.prog)
+        )
 
     def read(self, argv: Sequence[str]) -> argparse.Namespace:
         """Return the options; whatever is left over is refused with the nearest option."""

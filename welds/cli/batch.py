@@ -8,7 +8,14 @@ from typing import Any, NoReturn
 from welds.cli.log_evidence import past_welds
 from welds.cli.output import print_json
 from welds.cli.session import Session
-from welds.errors import AmbiguousInputError, FileUnavailableError, InputError, NotCoveredError, WeldsError
+from welds.errors import (
+    NOTHING,
+    AmbiguousInputError,
+    FileUnavailableError,
+    InputError,
+    NotCoveredError,
+    WeldsError,
+)
 from welds.language import mark, tr
 
 LINE = mark("line")
@@ -73,7 +80,7 @@ def read_object(line: bytes) -> dict[str, object]:
             LINE, tr("a byte that is not UTF-8 (byte {place})", place=error.start + 1), _WANTED
         ) from error
     if not text.strip():
-        raise InputError(LINE, tr("nothing"), tr(_WANTED))
+        raise InputError(LINE, NOTHING, tr(_WANTED))
     try:
         value = json.loads(text, object_pairs_hook=_once, parse_constant=_no_constant)
     except RecursionError as error:

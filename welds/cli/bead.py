@@ -7,7 +7,7 @@ from welds.cli.arguments import Once, Parser, add_common
 from welds.cli.output import print_json, print_text
 from welds.cli.request_options import add_request, given_fields
 from welds.cli.session import Session, open_session
-from welds.errors import InputError, nearest
+from welds.errors import NOTHING, InputError, nearest
 from welds.language import mark, tr
 from welds.quantities.registry import convert
 from welds.quantities.speed import parse_speed
@@ -53,7 +53,7 @@ def run(argv: Sequence[str]) -> None:
     request = request_from_fields(fields, session.tables, session.asked_units)
     current, preheat = _number(options, "current"), _number(options, "preheat")
     if current is None:
-        raise InputError("--current", tr("nothing"), tr(_NUMBERS["current"][2]))
+        raise InputError("--current", NOTHING, tr(_NUMBERS["current"][2]))
     settings = HeatSettings(
         current_a=current,
         travel_mm_s=_travel(options, session),
@@ -90,7 +90,7 @@ def _parser() -> Parser:
 
 def _travel(options: argparse.Namespace, session: Session) -> float:
     if options.travel is None:
-        raise InputError("--travel", tr("nothing"), tr("a travel speed such as 5 mm/s, 12 ipm, 300 mm/min"))
+        raise InputError("--travel", NOTHING, tr("a travel speed such as 5 mm/s, 12 ipm, 300 mm/min"))
     return parse_speed(options.travel, field="travel", default=session.asked_units).mm_s
 
 

@@ -11,7 +11,7 @@ from welds.bench.bench import Bench
 from welds.cli.arguments import Parser, add_common
 from welds.cli.output import print_json, print_text
 from welds.cli.session import check_common, open_tables
-from welds.errors import BenchFileError, InputError, nearest
+from welds.errors import NOTHING, BenchFileError, InputError, nearest
 from welds.language import mark, tr
 
 DESCRIPTION = mark("Your machines and shelf: init, show, check. Every card is fitted to the machine in use.")
@@ -33,7 +33,7 @@ def run(argv: Sequence[str]) -> int:
     check_common(options)
     if options.action not in _ACTIONS:
         near = nearest(options.action, _ACTIONS) if options.action else None
-        raise InputError("welds bench", options.action or tr("nothing"), ", ".join(_ACTIONS), near)
+        raise InputError("welds bench", options.action or NOTHING, ", ".join(_ACTIONS), near)
     if options.template and options.action != "init":
         raise InputError("--template", options.template[0], tr("only with init"))
     return _ACTIONS[options.action](options) or 0

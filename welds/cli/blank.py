@@ -9,7 +9,7 @@ from welds.cli.arguments import Once, Parser, add_common, add_file
 from welds.cli.card import WritePdf
 from welds.cli.output import check_writable, destinations, print_json, print_text, write_text
 from welds.cli.session import Session, open_session
-from welds.errors import InputError
+from welds.errors import NOTHING, InputError
 from welds.job.bend_radius import Grain
 from welds.job.blank import Bend, Dimensions, FoldedPart
 from welds.job.blank_answer import BlankAnswer, answer_blank
@@ -95,7 +95,7 @@ def _answer(options: argparse.Namespace, session: Session) -> BlankAnswer:
     missing = [name for name in _NEEDED if getattr(options, name) is None]
     if missing:
         raise InputError(
-            f"--{missing[0]}", tr("nothing"), tr("metal, thickness, legs; and angles and radius for a bend")
+            f"--{missing[0]}", NOTHING, tr("metal, thickness, legs; and angles and radius for a bend")
         )
     metal = find_metal(session.tables, options.metal)
     thickness = read_thickness(options.thickness, metal, session.tables, session.asked_units)
@@ -124,11 +124,11 @@ def _bends(options: argparse.Namespace, legs: int, units: Units | None) -> tuple
         if legs == 1:
             return ()
         raise InputError(
-            "--angles", tr("nothing"), tr("{angles} for {legs} legs, such as 90", angles=legs - 1, legs=legs)
+            "--angles", NOTHING, tr("{angles} for {legs} legs, such as 90", angles=legs - 1, legs=legs)
         )
     angles = [read_angle(each, "angles") for each in re.split(r"[,;]", options.angles)]
     if options.radius is None:
-        raise InputError("--radius", tr("nothing"), tr("the inside radius of the bends, such as 3 mm"))
+        raise InputError("--radius", NOTHING, tr("the inside radius of the bends, such as 3 mm"))
     radii = read_lengths(options.radius, "radius", units)
     if len(radii) == 1:
         radii = radii * len(angles)

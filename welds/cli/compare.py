@@ -125,11 +125,11 @@ def _check_number(count: int, out: Destinations) -> None:
     forms = {*out.files, *([out.on_stdout] if out.on_stdout else [] if out.is_silent else ["text"])}
     if count < 2:
         raise InputError(
-            tr("columns"), count, tr("2 or more: give an option twice, as in --joint butt --joint tee")
+            mark("columns"), count, tr("2 or more: give an option twice, as in --joint butt --joint tee")
         )
     if count > MOST_COLUMNS and not forms <= _UNBOUND:
         raise InputError(
-            tr("columns"),
+            mark("columns"),
             count,
             tr(
                 "at most {most} side by side; any number with --json or --csv",

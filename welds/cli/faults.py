@@ -53,7 +53,7 @@ def _answer(
     if look is None:
         allowed = ", ".join(each.name for each in looks)
         raise InputError(
-            tr("fault"), name, tr("with {process}: {allowed}", process=request.process, allowed=allowed)
+            mark("fault"), name, tr("with {process}: {allowed}", process=request.process, allowed=allowed)
         )
     evidence = evidence_from(log, request, tables)
 

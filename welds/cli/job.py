@@ -7,7 +7,7 @@ from welds.cli.arguments import Once, Parser, add_common, add_file
 from welds.cli.card import WritePdf
 from welds.cli.output import check_writable, destinations, print_json, print_text, write_text
 from welds.cli.session import Session, open_session
-from welds.errors import InputError, nearest
+from welds.errors import NOTHING, InputError, nearest
 from welds.job.plan import JobPlan
 from welds.language import mark, tr
 
@@ -38,7 +38,7 @@ def run(argv: Sequence[str], write_pdf: WritePdf) -> int:
     if action not in ACTIONS:
         allowed = ", ".join(ACTIONS)
         raise InputError(
-            "welds job", action or tr("nothing"), allowed, nearest(action, ACTIONS) if action else None
+            "welds job", action or NOTHING, allowed, nearest(action, ACTIONS) if action else None
         )
     if action == "demo":
         return _demo(rest)
@@ -133,7 +133,7 @@ def _parser(action: str) -> Parser:
 
 def _file(given: str | None) -> str:
     if given is None:
-        raise InputError("FILE", tr("nothing"), tr("a job file; welds job demo prints one to begin with"))
+        raise InputError("FILE", NOTHING, tr("a job file; welds job demo prints one to begin with"))
     return given
 
 

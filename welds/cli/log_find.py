@@ -4,7 +4,7 @@ from welds.cli.log_options import FILTERS, OF_REQUEST, Context, whole_number
 from welds.cli.log_words import entry_line, entry_lines, listed_json
 from welds.cli.output import print_json, print_text
 from welds.errors import InputError, nearest
-from welds.language import figure, tr
+from welds.language import figure, mark, tr
 
 
 def show_list(context: Context) -> int:
@@ -94,6 +94,6 @@ def _checked(context: Context, given: dict[str, str]) -> dict[str, str]:
         families = sorted({metal.family for metal in context.tables.records(Metal)})
         if found["family"] not in families:
             raise InputError(
-                tr("family"), found["family"], ", ".join(families), nearest(found["family"], families)
+                mark("family"), found["family"], ", ".join(families), nearest(found["family"], families)
             )
     return found

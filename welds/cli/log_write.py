@@ -9,7 +9,7 @@ from welds.cli.batch import read_object
 from welds.cli.log_options import OF_REQUEST, SIMPLE, Context
 from welds.cli.log_words import entry_line, listed_json
 from welds.cli.output import print_json, print_text
-from welds.errors import FileUnavailableError, InputError, LogbookUnavailableError
+from welds.errors import NOTHING, FileUnavailableError, InputError, LogbookUnavailableError
 from welds.language import mark, tr
 
 if TYPE_CHECKING:
@@ -94,9 +94,11 @@ def undo(context: Context) -> int:
 
 def _add_many(context: Context, readings: "list[Reading]") -> int:
     if any(reading.new_photos for reading in readings):
-        raise InputError(tr("photos"), tr("new pictures"), tr("none in a list: log those entries one by one"))
+        raise InputError(
+            mark("photos"), tr("new pictures"), tr("none in a list: log those entries one by one")
+        )
     if not readings:
-        raise InputError(tr("standard input"), tr("an empty list"), tr("one entry, or a list of some"))
+        raise InputError(mark("standard input"), tr("an empty list"), tr("one entry, or a list of some"))
     with context.open(to_write=True) as log:
         token = log.add_all([reading.entry for reading in readings])
         if context.options.json:
@@ -150,14 +152,14 @@ def _value(text: str) -> object:
 
 def _from_stdin() -> list[dict[str, object]]:
     if sys.stdin is None or sys.stdin.isatty():
-        raise InputError("welds log", tr("nothing"), tr("options, or JSON on standard input"))
+        raise InputError("welds log", NOTHING, tr("options, or JSON on standard input"))
     try:
         text = sys.stdin.buffer.read(LARGEST_BYTES + 1)
     except OSError as error:
         raise FileUnavailableError(tr("standard input"), error.strerror or str(error)) from error
     if len(text) > LARGEST_BYTES:
         raise InputError(
-            tr("standard input"),
+            mark("standard input"),
             tr("more than {size} MB", size=LARGEST_BYTES // 1000000),
             "welds log import",
         )
@@ -167,6 +169,6 @@ def _from_stdin() -> list[dict[str, object]]:
         listed = json.loads(text)
     except (ValueError, RecursionError) as error:
         raise InputError(
-            tr("standard input"), tr("not JSON ({error})", error=error), tr("one entry, or a list of some")
+            mark("standard input"), tr("not JSON ({error})", error=error), tr("one entry, or a list of some")
         ) from error
     return [read_object(json.dumps(each).encode()) for each in listed]

@@ -134,7 +134,7 @@ def _run(argv: Sequence[str], write_pdf: "WritePdf") -> int:
         return tables.run(rest)
     else:
         known = (*COMMANDS, "--version", "--help")
-        raise InputError(tr("command"), command, ", ".join(known), nearest(command, known))
+        raise InputError(mark("command"), command, ", ".join(known), nearest(command, known))
     return ANSWERED
 
 

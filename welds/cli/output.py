@@ -10,7 +10,7 @@ from pathlib import Path
 
 from welds.cli.arguments import STDOUT
 from welds.errors import FileUnavailableError, InputError
-from welds.language import tr
+from welds.language import mark, tr
 from welds.reference.whole_file import write_whole
 
 
@@ -73,6 +73,6 @@ def destinations(options: argparse.Namespace, files: Iterable[str], flags: Itera
         given = reduce(
             lambda some, one: tr("{some} and {one}", some=some, one=one), (f"--{name}" for name in printed)
         )
-        raise InputError(tr("output"), given, tr("one of them; give the others a FILE"))
+        raise InputError(mark("output"), given, tr("one of them; give the others a FILE"))
     kept = {name: file for name, file in named.items() if file is not None and file != STDOUT}
     return Destinations(kept, printed[0] if printed else None)

@@ -10,7 +10,7 @@ from welds.cli.arguments import Once, Parser, add_common, add_file
 from welds.cli.log_evidence import past_welds
 from welds.cli.output import destinations, print_json, print_text, write_text
 from welds.cli.session import Session, open_session
-from welds.errors import InputError
+from welds.errors import NOTHING, InputError
 from welds.job.bench_cards import BenchCards
 from welds.job.damage import HOLES_FORM, Behind, Damage, read_holes
 from welds.job.repair import RepairAnswer, decide_repair
@@ -74,7 +74,7 @@ def _damage(options: argparse.Namespace, session: Session) -> Damage:
 
     missing = [name for name in _NEEDED if getattr(options, name) is None]
     if missing:
-        raise InputError(f"--{missing[0]}", tr("nothing"), tr("metal, thickness, holes and region"))
+        raise InputError(f"--{missing[0]}", NOTHING, tr("metal, thickness, holes and region"))
     metal = find_metal(session.tables, options.metal)
     thickness = read_thickness(options.thickness, metal, session.tables, session.asked_units)
     units = session.asked_units or units_of(thickness)

@@ -10,7 +10,7 @@ from pathlib import Path
 from welds.cli.arguments import Parser, add_common
 from welds.cli.output import print_json, print_text, unavailable
 from welds.cli.session import check_common, open_session
-from welds.errors import InputError, ReferenceDataError, nearest
+from welds.errors import NOTHING, InputError, ReferenceDataError, nearest
 from welds.language import figure, mark, tr
 from welds.quantities.spreadsheet import csv_text
 from welds.reference.basis import Basis
@@ -33,7 +33,7 @@ def run(argv: Sequence[str]) -> int:
     options = parser.read(argv)
     if options.action not in _ACTIONS:
         near = nearest(options.action, _ACTIONS) if options.action else None
-        raise InputError("welds tables", options.action or tr("nothing"), ", ".join(_ACTIONS), near)
+        raise InputError("welds tables", options.action or NOTHING, ", ".join(_ACTIONS), near)
     return _ACTIONS[options.action](options) or 0
 
 
@@ -58,7 +58,7 @@ def _show(options: argparse.Namespace) -> None:
     tables = open_session(options).tables
     if not options.name:
         raise InputError(
-            "welds tables show", tr("nothing"), tr("a table's name: {names}", names=", ".join(tables.names))
+            "welds tables show", NOTHING, tr("a table's name: {names}", names=", ".join(tables.names))
         )
     table = tables.table(options.name)
     if options.json:
@@ -102,7 +102,7 @@ def _sources(options: argparse.Namespace) -> None:
     tables = open_session(options).tables
     if options.name and options.name not in tables.sources:
         near = nearest(options.name, tables.sources)
-        raise InputError(tr("source"), options.name, tr("an id that `welds tables sources` lists"), near)
+        raise InputError(mark("source"), options.name, tr("an id that `welds tables sources` lists"), near)
     uses = tables.derived(uses_of_sources)
     chosen = [tables.sources[options.name]] if options.name else tables.sources.values()
     if options.json:

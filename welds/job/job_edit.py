@@ -36,7 +36,7 @@ def entries_in(text: str) -> dict[str, dict[str, dict[str, str]]]:
     try:
         top = yaml_edit.read(text)
     except (yaml.YAMLError, RecursionError, UnicodeEncodeError) as error:
-        raise InputError(tr("job file"), tr("no YAML any more"), tr(_MEND)) from error
+        raise InputError(mark("job file"), tr("no YAML any more"), tr(_MEND)) from error
     found: dict[str, dict[str, dict[str, str]]] = {}
     for section in SECTIONS:
         found[section] = {}
@@ -91,7 +91,7 @@ def write_job(path: Path, change: Callable[[str], str]) -> None:
         # Line ends stay as they are, so that nothing but the change changes.
         text = change(path.read_bytes().decode("utf-8"))
     except UnicodeDecodeError as error:
-        raise InputError(tr("job file"), path.name, tr("a UTF-8 text file")) from error
+        raise InputError(mark("job file"), path.name, tr("a UTF-8 text file")) from error
     except OSError as error:
         raise FileUnavailableError(str(path), error.strerror or str(error)) from error
     write_whole(path, text)
@@ -101,7 +101,7 @@ def _checked(text: str, expected: Mapping[str, Mapping[str, Fields]]) -> str:
     """Return the text if it says what was meant, entry by entry."""
     if entries_in(text) != expected:
         raise InputError(
-            tr("job file"), tr("written in an unusual way"), tr("this change by hand, in a text editor")
+            mark("job file"), tr("written in an unusual way"), tr("this change by hand, in a text editor")
         )
     return text
 

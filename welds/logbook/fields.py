@@ -9,7 +9,7 @@ from typing import Any
 from welds.advice.evidence import Outcome
 from welds.advice.request import Request
 from welds.advice.validate import enum_value, request_from_fields
-from welds.errors import InputError, nearest
+from welds.errors import NOTHING, InputError, nearest
 from welds.language import tr
 from welds.logbook.entry import Entry, Photo
 from welds.logbook.settings import read_settings, whole
@@ -55,7 +55,7 @@ def read_entry(fields: Mapping[str, object], tables: Tables, default_units: Unit
     given = _given(fields)
     for field in ("settings", "outcome"):
         if field not in given:
-            raise InputError(field, tr("nothing"), tr("settings and outcome (worked-well, worked, failed)"))
+            raise InputError(field, NOTHING, tr("settings and outcome (worked-well, worked, failed)"))
     asked = {name: given[name] for name in _OF_REQUEST if name in given}
     request = request_from_fields(asked, tables, default_units)
     kept, new = _photos(given.get("photos", ()))

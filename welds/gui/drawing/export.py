@@ -8,7 +8,7 @@ from PySide6.QtGui import QImage, QImageWriter, QPainter
 from PySide6.QtSvg import QSvgGenerator
 
 from welds.errors import InputError
-from welds.language import tr
+from welds.language import mark, tr
 from welds.reference.whole_file import write_whole
 
 CSS_DPI = 96
@@ -34,7 +34,7 @@ def write_picture(path: Path | str, width: int, height: int, paint: Paint, dpi: 
     }
     maker = makers.get(file.suffix.lower())
     if maker is None:
-        raise InputError(tr("picture file"), file.name, tr("a name that ends in .png or .svg"))
+        raise InputError(mark("picture file"), file.name, tr("a name that ends in .png or .svg"))
     write_whole(file, maker())
 
 

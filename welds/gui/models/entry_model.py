@@ -7,12 +7,11 @@ from dataclasses import dataclass
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
 
 from welds.advice.evidence import Outcome
-from welds.advice.request import Joint
+from welds.advice.request import Joint, Process
 from welds.gui.pages.log import words
-from welds.language import tr
 from welds.logbook.entry import Entry
 from welds.quantities.units import Units
-from welds.report.wording import PROCESS_NAMES
+from welds.report.wording import outcome_words, process_name
 
 BLOCK = 100
 """Entries asked for at once."""
@@ -143,11 +142,11 @@ class EntryModel(QAbstractTableModel):
         """Return all that can stand in a column where that is a closed set, else nothing."""
         match column:
             case 1:
-                return tuple(map(tr, PROCESS_NAMES.values()))
+                return tuple(map(process_name, Process))
             case 4:
                 return tuple(words.joint_words(joint.value) for joint in Joint)
             case 7:
-                return tuple(map(words.outcome_words, Outcome))
+                return tuple(map(outcome_words, Outcome))
             case _:
                 return ()
 
@@ -184,7 +183,7 @@ class EntryModel(QAbstractTableModel):
             case 0:
                 return entry.made_at[:10]
             case 1:
-                return tr(PROCESS_NAMES[entry.process])
+                return process_name(entry.process)
             case 2:
                 return entry.metal if entry.other_metal is None else f"{entry.metal} + {entry.other_metal}"
             case 3:
@@ -196,7 +195,7 @@ class EntryModel(QAbstractTableModel):
             case 6:
                 return words.current_words(entry)
             case 7:
-                return words.outcome_words(entry.outcome)
+                return outcome_words(entry.outcome)
             case 8:
                 return ", ".join(map(words.fault_words, entry.faults))
             case 9:

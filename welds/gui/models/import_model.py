@@ -5,6 +5,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from welds.gui.pages.log import words
 from welds.logbook.importing import Preview, Row, Standing
 from welds.quantities.units import Units
+from welds.report.wording import outcome_words
 
 STANDING = Qt.ItemDataRole.UserRole
 Index = QModelIndex | QPersistentModelIndex
@@ -71,6 +72,6 @@ class ImportModel(QAbstractTableModel):
             row.entry.made_at[:10],
             words.what_words(row.entry, self._units),
             words.current_words(row.entry),
-            words.outcome_words(row.entry.outcome),
+            outcome_words(row.entry.outcome),
         )
         return "  ·  ".join(part for part in parts if part)

@@ -17,7 +17,7 @@ from PySide6.QtWidgets import QWidget
 from welds.advice.evidence import Outcome
 from welds.gui.colours import Colours
 from welds.gui.pages.compare.line_styles import OWN_SHAPES, SHAPES, style_of
-from welds.gui.pages.compare.read_out import OUTCOMES, row_text, value_text, weld_text
+from welds.gui.pages.compare.read_out import row_text, value_text, weld_text
 from welds.language import figure, tr
 from welds.quantities.display import show
 from welds.quantities.registry import convert
@@ -25,6 +25,7 @@ from welds.quantities.units import Units
 from welds.reference.basis import Basis
 from welds.report.current_curve import CurrentCurve, SchedulePoint
 from welds.report.own_welds import OwnWeld
+from welds.report.wording import outcome_words
 
 RIBBON_ALPHA = (60, 28)
 """How dense a ribbon is: of one or two columns, and of more."""
@@ -246,7 +247,7 @@ class CurveChart(pg.PlotWidget):  # type: ignore[misc]
         outcomes = {weld.outcome for curve in self._curves for weld in curve.own}
         for outcome in (each for each in Outcome if each in outcomes):
             sample = self._scatter((), OWN_SHAPES[outcome], ink, OWN_PX)
-            legend.addItem(sample, tr("your weld, {outcome}", outcome=tr(OUTCOMES[outcome])))
+            legend.addItem(sample, tr("your weld, {outcome}", outcome=outcome_words(outcome)))
 
     def _scatter(
         self,

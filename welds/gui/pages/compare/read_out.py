@@ -4,19 +4,13 @@ from math import isnan
 
 import numpy as np
 
-from welds.advice.evidence import Outcome
-from welds.language import mark, tr
+from welds.language import tr
 from welds.quantities.display import show
 from welds.quantities.units import Units
 from welds.reference.names import id_or_name
 from welds.report.current_curve import CurrentCurve, SchedulePoint
 from welds.report.own_welds import OwnWeld
-
-OUTCOMES = {
-    Outcome.WORKED_WELL: mark("worked well"),
-    Outcome.WORKED: mark("worked"),
-    Outcome.FAILED: mark("failed"),
-}
+from welds.report.wording import outcome_words
 
 
 def value_text(curve: CurrentCurve, thickness_mm: float) -> str:
@@ -64,6 +58,6 @@ def weld_text(weld: OwnWeld, units: Units) -> str:
             thickness=thickness,
             position=request.position,
         ),
-        f"{current}, {tr(OUTCOMES[weld.outcome])}{faults}",
+        f"{current}, {outcome_words(weld.outcome)}{faults}",
     )
     return ": ".join((words[0], ", ".join(words[1:])))

@@ -16,6 +16,7 @@ from welds.gui.settings import WindowState
 from welds.logbook.entry import Entry
 from welds.logbook.fields import Reading
 from welds.quantities.units import Units
+from welds.report.wording import outcome_words
 
 if TYPE_CHECKING:
     from welds.gui.pages.log.entry_dialog import EntryDialog
@@ -140,7 +141,7 @@ class Entering(QObject):
         self.look_for_drafts()
 
     def _said(self, entry: Entry, *, is_change: bool) -> str:
-        outcome = words.outcome_words(entry.outcome)
+        outcome = outcome_words(entry.outcome)
         pattern = self.tr("Changed number {number}: {metal}, {figure}{outcome}.")
         if not is_change:
             pattern = self.tr("Logged as number {number}: {metal}, {figure}{outcome}.")

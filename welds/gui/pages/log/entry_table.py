@@ -19,7 +19,7 @@ from welds.logbook.entry import Entry
 
 ROW_PX = 34
 OUTCOME = 7
-WIDTHS_PX = (100, 60, 104, 84, 80, 44, 64, 80, 84, 210, 120, 140)
+WIDTHS_PX = (100, 60, 104, 84, 80, 44, 64, 80, 80, 210, 120, 140)
 """What each column has at least; a longer head or a longer word of a fixed choice makes it wider."""
 
 CELL_PX = 24

@@ -6,17 +6,18 @@ from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QCompleter, QFrame, QGridLayout, QHBoxLayout, QLineEdit, QPushButton, QWidget
 
 from welds.advice.evidence import Outcome
-from welds.gui.pages.log.words import fault_words, outcome_words
+from welds.gui.pages.log.words import fault_words
 from welds.gui.pages.setup.options import OptionWords
 from welds.gui.widgets.chip import Chip
 from welds.gui.widgets.choices import ChoiceBox
 from welds.gui.widgets.even_grid import EvenGrid
 from welds.gui.widgets.fold import FoldButton
 from welds.gui.widgets.texts import label, set_property
-from welds.language import tr
 from welds.reference.faults import Imperfection, fault_names
 from welds.reference.metals import Metal
+from welds.reference.names import name_of
 from welds.reference.tables import Tables
+from welds.report.wording import outcome_words
 
 SAVE, FORGET = "\0save", "\0forget"
 FIELD_PX = 156
@@ -131,7 +132,7 @@ class FilterBar(QFrame):
         families = dict.fromkeys(metal.family for metal in tables.records(Metal))
         faults = [(fault, fault_words(fault)) for fault in fault_names(tables)]
         faults += [(each.number, f"{each.number} {each.name}") for each in tables.records(Imperfection)]
-        family_words = [(each, tr(each.replace("-", " "))) for each in families]
+        family_words = [(each, name_of(each)) for each in families]
         grid.addWidget(self._choice("family", self.tr("Family"), family_words))
         grid.addWidget(self._line("metal", self.tr("Metal")))
         grid.addWidget(self._choice("position", self.tr("Position"), self._words.positions()))

@@ -18,6 +18,7 @@ from welds.logbook.filters import Filter
 from welds.logbook.settings import build_kinds
 from welds.quantities.units import Units
 from welds.reference.faults import imperfection_words
+from welds.report.wording import outcome_words
 
 if TYPE_CHECKING:
     from welds.logbook.logbook import Logbook, Receipt
@@ -331,7 +332,7 @@ class LogPresenter(QObject):
         return Detail(
             entry,
             words.what_words(entry, self._units),
-            words.outcome_words(entry.outcome),
+            outcome_words(entry.outcome),
             words.OUTCOME_TONES[entry.outcome],
             ", ".join(imperfection_words(tables, fault) for fault in entry.faults),
             tuple(words.detail_lines(entry, kinds, self._units))[1:],

@@ -11,14 +11,10 @@ from welds.logbook.settings import Kind
 from welds.quantities.display import show
 from welds.quantities.units import Units
 from welds.reference.faults import imperfection_words
+from welds.reference.names import name_of
 from welds.reference.tables import Tables
-from welds.report.wording import GROUPS, JOINT_NAMES, PROCESS_NAMES, label, value_words
+from welds.report.wording import GROUPS, joint_name, label, outcome_words, process_name, value_words
 
-OUTCOME_WORDS: Mapping[Outcome, str] = {
-    Outcome.WORKED_WELL: mark("worked well"),
-    Outcome.WORKED: mark("worked"),
-    Outcome.FAILED: mark("failed"),
-}
 OUTCOME_TONES: Mapping[Outcome, str] = {
     Outcome.WORKED_WELL: "good",
     Outcome.WORKED: "",
@@ -32,14 +28,9 @@ SETTING_ORDER: tuple[str, ...] = tuple(name for _, names in GROUPS for name in n
 _SAME_EVERYWHERE = frozenset({"A", "V", "Hz", "percent", "s"})
 
 
-def outcome_words(outcome: Outcome) -> str:
-    """Return how a weld came out, inside a sentence."""
-    return tr(OUTCOME_WORDS[outcome])
-
-
 def joint_words(joint: str) -> str:
     """Return a joint in words; what is no joint stands as it is."""
-    return tr(JOINT_NAMES[Joint(joint)]) if joint in set(Joint) else joint.replace("-", " ")
+    return joint_name(Joint(joint)) if joint in set(Joint) else joint.replace("-", " ")
 
 
 def day_words(made_at: str, today: date | None = None) -> str:
@@ -58,7 +49,7 @@ def when_words(made_at: str) -> str:
 
 def fault_words(fault: str) -> str:
     """Return a fault's plain name as words; a number stays a number."""
-    return fault if fault.isdigit() else tr(fault.replace("-", " "))
+    return fault if fault.isdigit() else name_of(fault)
 
 
 def length_words(mm: float, units: Units) -> str:
@@ -79,7 +70,7 @@ def what_words(entry: Entry, units: Units) -> str:
         thickness = length_words(entry.other_thickness_mm or entry.thickness_mm, units)
         other = f"{entry.other_metal or entry.metal} {thickness}"
         sheets = tr("{sheet} to {other}", sheet=sheets, other=other)
-    return f"{tr(PROCESS_NAMES[entry.process])}, {sheets}, {joint_words(entry.joint)}, {entry.position}"
+    return f"{process_name(entry.process)}, {sheets}, {joint_words(entry.joint)}, {entry.position}"
 
 
 def past_words(entry: Entry, today: date, tables: Tables) -> str:

@@ -13,6 +13,7 @@ from welds.gui.pages.setup.nearest import Nearest
 from welds.gui.pages.setup.presenter import SetupPresenter, Understood
 from welds.gui.pages.setup.request_panel import RequestPanel
 from welds.gui.widgets.side_area import SideArea
+from welds.language import tr
 
 if TYPE_CHECKING:
     from welds.gui.pages.setup.large_figures import LargeFigures
@@ -148,7 +149,7 @@ class SetupView(QWidget):
         self.card.show_refusal(reason, words)
 
     def _on_field_error(self, field: str, message: str) -> None:
-        self.request.show_trouble(field, message.removeprefix(f"{field}: "))
+        self.request.show_trouble(field, message.removeprefix(f"{tr(field)}: "))
         nearest = self._presenter.nearest
         words = self.tr("Use {nearest}").format(nearest=nearest.words) if nearest else ""
         self.card.show_refusal(message, words)
@@ -157,7 +158,7 @@ class SetupView(QWidget):
         self.request.offer_readings(field, readings)
         self.card.show_refusal(
             self.tr("The {field} can be read in more than one way: {readings}.").format(
-                field=field.replace("_", " "), readings=self.tr(" or ").join(readings)
+                field=tr(field).replace("_", " "), readings=self.tr(" or ").join(readings)
             )
         )
 
